@@ -1,0 +1,272 @@
+//! A table of a TOML file, and the keys that were asked of it.
+
+use diagnostic::{Diagnostic, FileId, Sink, Span, Spanned};
+use jiff::civil::Date;
+use quantity::QuantityError;
+use toml::de::{DeTable, DeValue};
+
+use crate::nearest;
+use crate::value::{list, place, shown, Value};
+
+/// One table, with the keys not yet asked for.
+#[derive(Debug)]
+pub struct Table<'s> {
+    entries: Vec<Entry<'s>>,
+    asked: Vec<&'static str>,
+    /// Where the table stands.
+    pub span: Span,
+    /// The path from the top of the file; empty for the file itself.
+    pub path: String,
+}
+
+#[derive(Debug)]
+struct Entry<'s> {
+    key: String,
+    key_span: Span,
+    value: Option<(DeValue<'s>, Span)>,
+}
+
+/// Parses a whole file; syntax faults go to the sink, all of them.
+///
+/// # Errors
+/// `None` with at least one diagnostic `toml-syntax` when the text is not TOML.
+pub fn read<'s>(file: FileId, text: &'s str, sink: &mut Sink) -> Option<Table<'s>> {
+    let whole = Span { file, start: 0, end: text.len() as u32 };
+    let (table, errors) = DeTable::parse_recoverable(text);
+    if errors.is_empty() {
+        return Some(Table::new(table.into_inner(), whole, String::new()));
+    }
+    // One fault of syntax often makes a dozen: the first few are the useful ones.
+    for error in errors.iter().take(3) {
+        let span = error.span().map_or(whole, |range| place(whole, range));
+        sink.push(
+            Diagnostic::error("toml-syntax", error.message().lines().collect::<Vec<_>>().join("; "))
+                .at(span)
+                .help("examples of every file stand in the examples folder"),
+        );
+    }
+    None
+}
+
+impl<'s> Table<'s> {
+    pub(crate) fn new(table: DeTable<'s>, span: Span, path: String) -> Self {
+        let mut entries: Vec<_> = table
+            .into_iter()
+            .map(|(key, value)| {
+                let value_span = place(span, value.span());
+                Entry {
+                    key_span: place(span, key.span()),
+                    key: key.into_inner().into_owned(),
+                    value: Some((value.into_inner(), value_span)),
+                }
+            })
+            .collect();
+        entries.sort_by_key(|entry| entry.key_span.start);
+        Self { entries, asked: Vec::new(), span, path }
+    }
+
+    /// The path of a key of this table.
+    pub fn path_of(&self, key: &str) -> String {
+        if self.path.is_empty() { key.to_owned() } else { format!("{}.{key}", self.path) }
+    }
+
+    /// The keys of the table that were not yet taken, in the order of the text.
+    pub fn remaining(&self) -> Vec<Spanned<String>> {
+        self.entries
+            .iter()
+            .filter(|entry| entry.value.is_some())
+            .map(|entry| Spanned::new(entry.key.clone(), entry.key_span))
+            .collect()
+    }
+
+    /// Takes the value of a key that is known only at run time.
+    pub fn take_named(&mut self, key: &str) -> Option<Value<'s>> {
+        let path = self.path_of(key);
+        let entry = self.entries.iter_mut().find(|entry| entry.key == key)?;
+        let (value, span) = entry.value.take()?;
+        Some(Value { value, span, path })
+    }
+
+    /// Takes the value of a key, if it stands there.
+    pub fn take(&mut self, key: &'static str) -> Option<Value<'s>> {
+        self.asked.push(key);
+        self.take_named(key)
+    }
+
+    /// Takes a key that must be there; its absence is a diagnostic `missing-key`.
+    pub fn require(&mut self, key: &'static str, sink: &mut Sink) -> Option<Value<'s>> {
+        let value = self.take(key);
+        if value.is_none() {
+            sink.push(
+                Diagnostic::error("missing-key", format!("`{}` is missing", self.path_of(key)))
+                    .at(self.head())
+                    .help(format!("add `{key} = …` here")),
+            );
+        }
+        value
+    }
+
+    /// The first line of the table, so that a diagnostic about what is missing stays short.
+    fn head(&self) -> Span {
+        let end = self.entries.first().map_or(self.span.end, |entry| entry.key_span.end);
+        Span { end: end.clamp(self.span.start, self.span.end.max(self.span.start)), ..self.span }
+    }
+
+    /// Text, if the key stands there.
+    pub fn text(&mut self, key: &'static str, sink: &mut Sink) -> Option<Spanned<String>> {
+        self.take(key)?.text(sink)
+    }
+
+    /// True or false, if the key stands there.
+    pub fn boolean(&mut self, key: &'static str, sink: &mut Sink) -> Option<Spanned<bool>> {
+        self.take(key)?.boolean(sink)
+    }
+
+    /// A whole number, if the key stands there.
+    pub fn integer(&mut self, key: &'static str, sink: &mut Sink) -> Option<Spanned<i64>> {
+        self.take(key)?.integer(sink)
+    }
+
+    /// A number, if the key stands there.
+    pub fn number(&mut self, key: &'static str, sink: &mut Sink) -> Option<Spanned<f64>> {
+        self.take(key)?.number(sink)
+    }
+
+    /// A civil date, if the key stands there.
+    pub fn date(&mut self, key: &'static str, sink: &mut Sink) -> Option<Spanned<Date>> {
+        self.take(key)?.date(sink)
+    }
+
+    /// One of a few words, if the key stands there.
+    pub fn word<T: Copy>(
+        &mut self,
+        key: &'static str,
+        words: &[(&str, T)],
+        sink: &mut Sink,
+    ) -> Option<Spanned<T>> {
+        self.take(key)?.word(words, sink)
+    }
+
+    /// A quantity such as `"18 mm"`, if the key stands there.
+    pub fn quantity<Q>(
+        &mut self,
+        key: &'static str,
+        name: &str,
+        example: &str,
+        parse: impl Fn(&str) -> Result<Q, QuantityError>,
+        sink: &mut Sink,
+    ) -> Option<Spanned<Q>> {
+        self.take(key)?.quantity(name, example, parse, sink)
+    }
+
+    /// A table, if the key stands there.
+    pub fn table(&mut self, key: &'static str, sink: &mut Sink) -> Option<Table<'s>> {
+        self.take(key)?.table(sink)
+    }
+
+    /// A list of tables (`[[key]]`); empty where the key does not stand there.
+    pub fn tables(&mut self, key: &'static str, sink: &mut Sink) -> Vec<Table<'s>> {
+        let Some(value) = self.take(key) else { return Vec::new() };
+        if value.is_table() {
+            let (path, span) = (value.path.clone(), value.span);
+            sink.push(
+                Diagnostic::error("wrong-type", format!("`{path}` is one table, not a list of tables"))
+                    .at(span)
+                    .help(format!("write [[{path}]] with two brackets on each side")),
+            );
+            return Vec::new();
+        }
+        let items = value.list(sink).unwrap_or_default();
+        items.into_iter().filter_map(|item| item.table(sink)).collect()
+    }
+
+    /// A list of texts; empty where the key does not stand there.
+    pub fn texts(&mut self, key: &'static str, sink: &mut Sink) -> Vec<Spanned<String>> {
+        let Some(value) = self.take(key) else { return Vec::new() };
+        let items = value.list(sink).unwrap_or_default();
+        items.into_iter().filter_map(|item| item.text(sink)).collect()
+    }
+
+    /// Reports every key that nobody asked for, with the nearest name that was.
+    pub fn finish(self, sink: &mut Sink) {
+        for entry in self.entries.iter().filter(|entry| entry.value.is_some()) {
+            let mut fault = Diagnostic::error(
+                "unknown-key",
+                if self.path.is_empty() {
+                    format!("`{}` is not a key of this file", shown(&entry.key))
+                } else {
+                    format!("`{}` is not a key of `{}`", shown(&entry.key), self.path)
+                },
+            )
+            .at(entry.key_span)
+            .fact(format!("known keys: {}", list(self.asked.iter().copied())));
+            if let Some(near) = nearest(&entry.key, self.asked.iter().copied()) {
+                fault = fault.help(format!("did you mean `{near}`?"));
+            }
+            sink.push(fault);
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use quantity::Millimeters;
+
+    fn check(text: &str, ask: impl Fn(&mut Table<'_>, &mut Sink)) -> Vec<String> {
+        let mut sink = Sink::new();
+        if let Some(mut table) = read(FileId(0), text, &mut sink) {
+            ask(&mut table, &mut sink);
+            table.finish(&mut sink);
+        }
+        sink.into_sorted()
+            .iter()
+            .map(|d| {
+                let at = d.span.map_or("", |s| &text[s.start as usize..(s.end as usize).min(text.len())]);
+                format!("{}: {} [{}] {}", d.code, d.message, at, d.helps.join(" / "))
+            })
+            .collect()
+    }
+
+    #[test]
+    fn a_misspelt_key_is_told_the_nearest_name() {
+        let found = check("aproach = 1", |table, sink| {
+            table.text("approach", sink);
+        });
+        assert_eq!(found, ["unknown-key: `aproach` is not a key of this file [aproach] did you mean `approach`?"]);
+    }
+
+    #[test]
+    fn a_length_without_a_unit_says_the_way_out() {
+        let ask = |table: &mut Table<'_>, sink: &mut Sink| {
+            table.quantity("size", "length", "18 mm", Millimeters::parse, sink);
+        };
+        assert_eq!(
+            check("size = 23", ask),
+            ["length-without-unit: length has no unit [23] if mm is meant, write \"23 mm\""]
+        );
+        assert_eq!(
+            check("size = \"23\"", ask),
+            ["length-without-unit: length has no unit [\"23\"] if mm is meant, write \"23 mm\""]
+        );
+    }
+
+    #[test]
+    fn dates_must_be_in_the_calendar() {
+        let ask = |table: &mut Table<'_>, sink: &mut Sink| {
+            table.date("date", sink);
+        };
+        assert!(check("date = 2026-02-28", ask).is_empty());
+        assert_eq!(check("date = 2026-02-30", ask).len(), 1);
+        assert_eq!(check("date = \"2026-02-28\"", ask).len(), 1);
+        assert_eq!(check("date = 2026-02-28T10:00:00", ask).len(), 1);
+    }
+
+    #[test]
+    fn deep_nesting_is_a_fault_and_not_a_crash() {
+        let text = format!("a = {}{}", "[".repeat(100_000), "]".repeat(100_000));
+        assert!(!check(&text, |_, _| {}).is_empty());
+        let text = format!("a{} = 1", ".b".repeat(50_000));
+        let _ = check(&text, |_, _| {});
+    }
+}
