@@ -1,1 +1,31 @@
-//! exercise
+//! The catalogue: exercises, daily-life activities, care poses and visit tests,
+//! each told as what it demands of the arm.
+//!
+//! A demand is humerus relative to thorax, plus what the hand holds and what
+//! weight goes through the arm, for the operated arm and for the other one.
+//! Every degree, load, effort and dose written in `exercises/*.toml` must stand
+//! in an entry of the table of evidence that the same exercise cites.
+//!
+//! Nothing here knows a stage, a limit of a day, or a patient.
+#![deny(missing_docs)]
+
+mod words;
+mod demand;
+mod muscle;
+mod entry;
+mod catalogue;
+mod reader;
+mod reader_demand;
+mod reader_dose;
+mod check;
+mod shipped;
+
+pub use catalogue::{read, Catalogue};
+pub use demand::{Amount, Demand};
+pub use entry::{Dose, Entry, Resting};
+pub use muscle::{ActivityClass, Measured, MuscleActivity};
+pub use shipped::{shipped, SHIPPED};
+pub use words::{Equipment, Kind, Occasion, OtherArm, Posture, Purpose, SlingDuring, Supervision};
+
+#[cfg(test)]
+mod tests;

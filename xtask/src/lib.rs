@@ -1,0 +1,10 @@
+//! The project's own chores: generating what is generated, and checking what a compiler can't.
+//!
+//! Nothing here is needed when the program runs.
+
+pub mod evidence;
+mod output;
+mod report;
+
+pub use output::{Mode, Output};
+pub use report::print;
