@@ -3,8 +3,11 @@
 //! Nothing here is needed when the program runs.
 
 pub mod evidence;
+mod lexer;
 mod output;
 mod report;
+pub mod schema;
+pub mod tidy;
 
 pub use output::{Mode, Output};
 pub use report::print;

@@ -7,7 +7,9 @@ use xtask::Mode;
 
 const HELP: &str = "\
 cargo xtask evidence            write the Rust table and docs/evidence.md from evidence/*.toml
-cargo xtask evidence --check    the same without writing; fails where the files on disk differ";
+cargo xtask evidence --check    the same without writing; fails where the files on disk differ
+cargo xtask schema [--check]    JSON Schemas of the files people write, for editors
+cargo xtask tidy                layers, bare numbers, terms, lengths, and that nothing generated has drifted";
 
 fn main() -> ExitCode {
     let arguments: Vec<String> = std::env::args().skip(1).collect();
@@ -15,6 +17,9 @@ fn main() -> ExitCode {
     let outcome = match words.as_slice() {
         ["evidence"] => xtask::evidence::run(&root(), Mode::Write),
         ["evidence", "--check"] => xtask::evidence::run(&root(), Mode::Check),
+        ["schema"] => xtask::schema::run(&root(), Mode::Write),
+        ["schema", "--check"] => xtask::schema::run(&root(), Mode::Check),
+        ["tidy"] => xtask::tidy::run(&root()),
         ["help" | "--help" | "-h"] => {
             println!("{HELP}");
             return ExitCode::SUCCESS;

@@ -36,7 +36,8 @@ pub struct Entry {
     pub dose: Option<Dose>,
     /// What was measured of the muscles.
     pub muscle: MuscleActivity,
-    /// The pose; care only.
+    /// The pose, held against the resting allowance and not against the limits:
+    /// every care entry, and activities such as sleeping or dressing with the arm at rest.
     pub resting: Option<Resting>,
     /// Where the degrees, loads and efforts come from.
     pub evidence: Vec<&'static evidence::Entry>,

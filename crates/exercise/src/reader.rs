@@ -37,7 +37,13 @@ pub(crate) fn entry(kind: Kind, mut table: Table<'_>, sink: &mut Sink) -> Option
             demands(&mut table, "other_demands", &mut numbers, sink),
         ),
     };
-    let resting = if kind == Kind::Care { resting(&mut table, &mut numbers, sink) } else { None };
+    // An activity of washing, dressing or rest may be a pose of the resting allowance.
+    let rests = match kind {
+        Kind::Care => true,
+        Kind::Activity => table.remaining().iter().any(|key| key.value == "for"),
+        Kind::Exercise | Kind::Test => false,
+    };
+    let resting = if rests { resting(&mut table, &mut numbers, sink) } else { None };
     let dose = if kind == Kind::Exercise { dose(&mut table, sink) } else { None };
     let muscle = if kind == Kind::Care { MuscleActivity::default() } else { muscle(&mut table, sink) };
     let evidence = cited(&mut table, sink);

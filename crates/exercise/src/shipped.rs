@@ -22,7 +22,10 @@ files! {
     "elbow-hand.toml",
     "blade.toml",
     "sport.toml",
-    "activities.toml",
+    "activities-sling.toml",
+    "activities-self-care.toml",
+    "activities-home.toml",
+    "activities-away.toml",
     "care.toml",
     "tests.toml",
 }

@@ -206,7 +206,7 @@ words! {
     OtherArm {
         /// Nothing.
         None = "none",
-        /// It is leaned on or holds the body.
+        /// It is leaned on, lain on, holds the body, or does the same alongside.
         Steadies = "steadies",
         /// It assists the operated arm.
         Helps = "helps",

@@ -130,12 +130,12 @@ fn tear_size(record: &Record) -> u8 {
         let width_known = tear.mediolateral.is_some() || tear.retraction.is_some();
         let depth_known = tear.anteroposterior.is_some();
         let large = size >= LARGE_FROM;
-        ((width_known && depth_known) || large).then(|| tear_class(size))
+        ((width_known && depth_known) || large).then(|| size_class(size))
     });
     or_unknown(dim::TEAR_SIZE, class)
 }
 
-fn tear_class(size: Millimeters) -> u8 {
+pub(crate) fn size_class(size: Millimeters) -> u8 {
     u8::from(size >= SMALL_BELOW) + u8::from(size >= LARGE_FROM) + u8::from(size > MASSIVE_ABOVE)
 }
 

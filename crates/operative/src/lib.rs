@@ -14,6 +14,7 @@ mod dimension;
 mod dimensions;
 mod arcs;
 mod facts;
+mod asked;
 mod basis;
 mod basis_tendons;
 mod missing;
@@ -23,6 +24,7 @@ mod read;
 mod check;
 
 pub use age::completed_years;
+pub use asked::ProtectedMuscles;
 pub use arcs::{SafeArc, SafeArcs, MAX_SAFE_ARCS};
 pub use basis::Basis;
 pub use dimension::{Class, Dimension, DimensionId, Order, Unknown};

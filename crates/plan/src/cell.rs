@@ -40,6 +40,11 @@ impl Cell {
     /// Allowed without a bound.
     pub const FREE: Self = Self(i16::MAX);
 
+    /// Up to zero degrees, kilograms or percent, which is not the same as not allowed.
+    pub const fn up_to_zero_degrees() -> Self {
+        Self(0)
+    }
+
     /// A bound; what is beyond the range of a cell counts as the end of the range.
     pub fn up_to(bound: Bound) -> Self {
         let steps = match bound {

@@ -7,11 +7,13 @@
 #![deny(missing_docs)]
 
 mod cell;
+mod change;
 mod grid;
 mod prescription;
 mod reason;
 mod sling;
 
+pub use change::Change;
 pub use cell::{Allowed, Bound, Cell};
 pub use grid::{Grid, LaneId, Plan, RuleSet};
 pub use prescription::{

@@ -141,3 +141,37 @@ fn lower(cells: &mut [Cell], cap: Cell) {
 fn below_neutral(cell: Cell) -> bool {
     cell.is_open() && cell < Cell::up_to(Bound::Angle(quantity::Degrees::whole(0)))
 }
+
+impl Compiled<'_> {
+    /// The protocol and the fired rules for some facts: together with the safe arcs they decide the plan.
+    pub fn decided_by(&self, facts: &Facts, requested: Requested) -> (u8, u128) {
+        let chosen = requested.0.map_or_else(|| selected(self, facts), usize::from);
+        let mut fired = RuleSet::default();
+        for (index, rule) in self.rules.iter().enumerate() {
+            if rule.own.is_none_or(|own| own == chosen) && fires(rule, facts) {
+                fired.insert(index);
+            }
+        }
+        (chosen as u8, fired.0)
+    }
+
+    /// The classes that each condition on a dimension asks for, over rules and selections.
+    pub fn masks_on(&self, dimension: DimensionId) -> Vec<u16> {
+        let of_rules = self.rules.iter().flat_map(|rule| rule.all.iter().chain(&rule.any).copied());
+        let of_selects = self
+            .selects
+            .iter()
+            .flat_map(|(when, _)| when.all.iter().chain(&when.any).map(|c| (c.dimension, c.mask)));
+        of_rules.chain(of_selects).filter(|(on, _)| *on == dimension).map(|(_, mask)| mask).collect()
+    }
+
+    /// The day on which safe arcs that name none stop to bind a plan.
+    pub fn safe_arc_end(&self, plan: &Plan) -> Option<u16> {
+        self.safe_arc_stage.and_then(|stage| plan.gates[stage])
+    }
+
+    /// The protocol that the family's selection takes for some facts.
+    pub fn selected(&self, facts: &Facts) -> u8 {
+        selected(self, facts) as u8
+    }
+}

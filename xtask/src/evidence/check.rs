@@ -129,6 +129,12 @@ fn references(entry: &Entry, table: &Table, sink: &mut Sink) {
                 .at(entry.how_known.span)
                 .help("cite the page that was read, or say \"memory\""),
         );
+    } else if how == HowKnown::Read && !readings.is_empty() && !readings.contains(&Reading::Read) {
+        sink.push(
+            Diagnostic::error("only-the-abstract", format!("`{id}` says read, but of its sources only the abstract was"))
+                .at(entry.how_known.span)
+                .help("say \"abstract\""),
+        );
     }
 }
 

@@ -57,6 +57,7 @@ fn each_fault_is_found_once() {
         (vec![("sources", "[]"), ("how_known", "\"memory\"")], "reference-missing"),
         (vec![("sources", "[\"AB2\"]")], "unknown-source"),
         (vec![("sources", "[\"NR1\"]")], "nobody-read-it"),
+        (vec![("how_known", "\"read\"")], "only-the-abstract"),
         (vec![("value", "41.5")], "day-not-whole"),
         (vec![("low", "50"), ("high", "40")], "range-upside-down"),
         (vec![("derived", "{ from = [\"no-such\"], formula = \"a + b\" }")], "unknown-parent"),

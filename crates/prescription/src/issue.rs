@@ -1,0 +1,673 @@
+//! Putting a prescription together.
+
+use diagnostic::{Diagnostic, Sink, Span};
+use document::nearest;
+use exercise::Catalogue;
+use jiff::civil::Date;
+use operative::{facts, Facts, Record};
+use plan::{
+    Criterion, FirstAllowed, GoalLine, Index, LaneId, Prescription, ProtocolUsed, Reason, SpanOfDays, StageLine,
+};
+use protocol::{resolve, Compiled, Library};
+use quantity::PostoperativeDay;
+
+use crate::choose;
+use crate::dated::{Dated, Loosened};
+use crate::goals;
+use crate::moves::{BackTo, Moves};
+use crate::opened::Openings;
+use crate::questions;
+use crate::reasons::Reasons;
+use crate::resting::Allowance;
+use crate::rows;
+use crate::session::{Other, Sessions};
+use crate::settings::Settings;
+use crate::today::{self, Opened};
+use crate::{returns, visits};
+
+/// Gives the line of a place in the record's file.
+pub type LineOf<'c> = &'c dyn Fn(Span) -> usize;
+
+/// Everything a prescription is made from.
+pub struct Case<'c> {
+    /// The families of protocols.
+    pub library: &'c Library,
+    /// The catalogue of exercises.
+    pub catalogue: &'c Catalogue,
+    /// The operative record.
+    pub record: &'c Record,
+    /// The surgeon's settings.
+    pub settings: &'c Settings,
+    /// A protocol asked for beside the settings.
+    pub protocol: Option<&'c str>,
+    /// What is opened; without it only the first stage is.
+    pub openings: &'c Openings,
+    /// The day asked about.
+    pub on: Option<Date>,
+    /// The record of the other shoulder's live prescription.
+    pub other: Option<&'c Record>,
+    /// Lines of the record's file.
+    pub line_of: LineOf<'c>,
+}
+
+impl std::fmt::Debug for Case<'_> {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        f.debug_struct("Case").field("operated_on", &self.record.operation_date()).finish_non_exhaustive()
+    }
+}
+
+/// A prescription that may be printed.
+#[derive(Debug, Clone)]
+pub struct Issued {
+    /// The prescription.
+    pub prescription: Prescription,
+}
+
+/// What the parts of a prescription share while it is put together.
+pub(crate) struct Context<'c> {
+    pub dated: &'c Dated<'c>,
+    pub catalogue: &'c Catalogue,
+    pub reasons: &'c Reasons<'c>,
+    pub sessions: &'c Sessions<'c>,
+    pub operated_on: Date,
+}
+
+/// Makes the prescription of a record.
+///
+/// # Errors
+/// `None` with at least one error in the sink: no protocol covers the record, a
+/// choice or loosening lacks its reason or confirmation, or the day asked for is
+/// before the operation. Nothing partial is ever given.
+pub fn prescribe(case: &Case<'_>, sink: &mut Sink) -> Option<Issued> {
+    if let Some(on) = case.on
+        && on < case.record.operation_date()
+    {
+        sink.push(
+            Diagnostic::error(
+                "before-surgery",
+                format!("{on} is before the operation on {}", case.record.operation_date()),
+            )
+            .help("ask for a day from the operation on"),
+        );
+        return None;
+    }
+    let errors = sink.errors();
+    let prescription = with_context(case, sink, |context, opened, extras| {
+        let mut own_sink = Sink::new();
+        let prescription = compose(case, context, opened, extras, &mut own_sink);
+        (prescription, own_sink)
+    });
+    let (prescription, own_sink) = prescription?;
+    sink.extend(own_sink.into_sorted());
+    (sink.errors() == errors).then_some(Issued { prescription })
+}
+
+/// What was found while the plan was composed.
+pub(crate) struct Extras {
+    pub loosened: Vec<String>,
+    pub moved: Vec<String>,
+    pub requested: protocol::Requested,
+}
+
+/// Composes the dated plan of a case and hands it on.
+pub(crate) fn with_context<T>(
+    case: &Case<'_>,
+    sink: &mut Sink,
+    then: impl FnOnce(&Context<'_>, &Opened, &Extras) -> T,
+) -> Option<T> {
+    let errors = sink.errors();
+    let facts = facts(case.record);
+    let family = case.library.family(&facts).or_else(|| {
+        sink.push(Diagnostic::error("no-protocol-covers", "no shipped protocol covers this operation"));
+        None
+    })?;
+    let choices = choose::options(family, case.settings, sink);
+    let extra_days = arc_days(&facts);
+    let compiled = Compiled::new(family, &choices, &extra_days);
+    refuse(&compiled, case.record, &facts, sink);
+    let chosen = choose::protocol(&compiled, &facts, case.settings, case.protocol, sink)?;
+    let mut loosened = chosen.loosened;
+    loosened.extend(choose::check_options(family, case.settings, &facts, chosen.requested, sink));
+    if sink.errors() > errors {
+        return None;
+    }
+    let plan = resolve(&compiled, &facts, chosen.requested);
+    let horizon = plan.grid.days.last().copied().unwrap_or(0);
+    let backs = backs(case.settings, &compiled, &plan, sink);
+    let back_days: Vec<BackTo> = backs.iter().map(|(_, back)| *back).collect();
+    let mut dated = Dated {
+        compiled: &compiled,
+        choices: &choices,
+        facts,
+        moves: Moves::new(&case.settings.holds, &back_days, horizon),
+        plan,
+        loosened: Vec::new(),
+    };
+    let moved = moved(case.settings);
+    let shown = loosen(&mut dated, case.settings, sink);
+    loosened.extend(shown);
+    let back_stages: Vec<(usize, u16)> = backs.iter().map(|(stage, back)| (*stage, back.day)).collect();
+    let opened = Opened::new(&dated, case.openings, &back_stages, case.record.operation_date(), sink);
+    if sink.errors() > errors {
+        return None;
+    }
+    let other = OtherPlan::new(case, sink)?;
+    let other_compiled = other.as_ref().map(|other| Compiled::new(other.family, &other.choices, &arc_days(&other.facts)));
+    let other_dated = other.as_ref().zip(other_compiled.as_ref()).map(|(other, compiled)| Dated {
+        compiled,
+        choices: &other.choices,
+        facts: other.facts,
+        moves: Moves::new(&[], &[], horizon),
+        plan: resolve(compiled, &other.facts, protocol::Requested(None)),
+        loosened: Vec::new(),
+    });
+    let reasons = Reasons { dated: &dated, record: case.record, line_of: case.line_of };
+    let sessions = Sessions {
+        dated: &dated,
+        catalogue: case.catalogue,
+        reasons: &reasons,
+        operated_on: case.record.operation_date(),
+        home_margin: case.settings.home_margin,
+        other: other_dated.as_ref().zip(case.other).map(|(dated, record)| Other {
+            dated,
+            operated_on: record.operation_date(),
+        }),
+    };
+    let context = Context {
+        dated: &dated,
+        catalogue: case.catalogue,
+        reasons: &reasons,
+        sessions: &sessions,
+        operated_on: case.record.operation_date(),
+    };
+    Some(then(&context, &opened, &Extras { loosened, moved, requested: chosen.requested }))
+}
+
+/// The other shoulder's plan, from its record alone.
+struct OtherPlan<'c> {
+    family: &'c protocol::Family,
+    choices: protocol::Choices,
+    facts: Facts,
+}
+
+impl<'c> OtherPlan<'c> {
+    /// `Some(None)` where there is no other record; `None` with a diagnostic where it cannot be used.
+    fn new(case: &Case<'c>, sink: &mut Sink) -> Option<Option<Self>> {
+        let Some(record) = case.other else { return Some(None) };
+        if record.side() == case.record.side() {
+            sink.push(
+                Diagnostic::error("same-side", format!("both records are of the {} shoulder", record.side()))
+                    .at(record.operation.side.span)
+                    .help("`--other` is the record of the other shoulder"),
+            );
+            return None;
+        }
+        let facts = facts(record);
+        let Some(family) = case.library.family(&facts) else {
+            sink.push(Diagnostic::error("no-protocol-covers", "no shipped protocol covers the other operation"));
+            return None;
+        };
+        Some(Some(Self { family, choices: protocol::Choices::of(family), facts }))
+    }
+}
+
+fn arc_days(facts: &Facts) -> Vec<u16> {
+    facts.safe_arcs.iter().filter_map(|arc| arc.until).map(|day| day.count()).collect()
+}
+
+/// What no protocol covers is refused, with the place that says so.
+fn refuse(compiled: &Compiled<'_>, record: &Record, facts: &Facts, sink: &mut Sink) {
+    for refusal in &compiled.family.rules.refusals {
+        if !refusal.when.holds(facts) {
+            continue;
+        }
+        let mut fault = Diagnostic::error("no-protocol-covers", refusal.title.clone())
+            .help("this patient's plan is the surgeon's own; nothing is printed");
+        for condition in refusal.when.holding(facts) {
+            for basis in record.basis(condition.dimension) {
+                fault = fault.fact(format!("{}: {}", basis.path, basis.shown));
+                fault = fault.at_maybe(basis.span);
+            }
+        }
+        sink.push(fault);
+    }
+}
+
+/// Go-backs with their gates; one that would go forward is a fault.
+fn backs(
+    settings: &Settings,
+    compiled: &Compiled<'_>,
+    plan: &plan::Plan,
+    sink: &mut Sink,
+) -> Vec<(usize, BackTo)> {
+    let mut backs = Vec::new();
+    for back in &settings.backs {
+        let place = compiled.stages.iter().position(|stage| *stage == back.stage.value);
+        let gate = place.and_then(|place| plan.gates[place]);
+        let (Some(place), Some(gate)) = (place, gate) else {
+            let mut fault =
+                Diagnostic::error("unknown-stage", format!("`{}` is not a stage of this plan", back.stage.value))
+                    .at(back.stage.span)
+                    .fact(format!("stages: {}", compiled.stages.join(", ")));
+            if let Some(near) = nearest(&back.stage.value, compiled.stages.iter().copied()) {
+                fault = fault.help(format!("did you mean \"{near}\"?"));
+            }
+            sink.push(fault);
+            continue;
+        };
+        let before: Vec<BackTo> = backs.iter().map(|(_, back)| *back).collect();
+        let moves = Moves::new(&settings.holds, &before, back.day.saturating_add(1));
+        if moves.lives(body::Joint::WholeArm, back.day) < gate {
+            sink.push(
+                Diagnostic::error(
+                    "back-goes-forward",
+                    format!("on day {} the plan has not reached `{}` yet", back.day, back.stage.value),
+                )
+                .at(back.stage.span)
+                .help("a go-back names a stage that was already reached"),
+            );
+            continue;
+        }
+        backs.push((place, BackTo { day: back.day, gate }));
+    }
+    backs
+}
+
+fn moved(settings: &Settings) -> Vec<String> {
+    let holds = settings.holds.iter().map(|hold| {
+        let what = hold.joint.map_or_else(|| "the whole arm".to_owned(), |joint| format!("the {joint}"));
+        format!("hold from day {} for {} days, {what}: {}", hold.from_day, hold.days, hold.reason)
+    });
+    let backs = settings.backs.iter().map(|back| format!("back to {} on day {}: {}", back.stage.value, back.day, back.reason));
+    holds.chain(backs).collect()
+}
+
+/// Applies loosenings, last of all; each needs its confirmation where it is large.
+fn loosen(dated: &mut Dated<'_>, settings: &Settings, sink: &mut Sink) -> Vec<String> {
+    let mut shown = Vec::new();
+    for loosening in &settings.loosenings {
+        let grid = dated.plan.grid.clone();
+        let lanes: Vec<LaneId> = (0_u8..)
+            .map(LaneId)
+            .zip(&grid.keys)
+            .filter(|(_, key)| {
+                **key == loosening.key
+                    || (loosening.key.position == body::Position::Any
+                        && key.in_position(body::Position::Any) == loosening.key)
+            })
+            .map(|(lane, _)| lane)
+            .collect();
+        let Some(&lane) = lanes.first() else {
+            sink.push(
+                Diagnostic::error("no-such-key", format!("no limit is written for `{}`", loosening.key))
+                    .at(loosening.written.span),
+            );
+            continue;
+        };
+        let days: Vec<u16> = (loosening.from_day..loosening.until_day.min(dated.horizon())).collect();
+        let looser: Vec<u16> = days.iter().copied().filter(|&day| loosening.up_to > dated.unloosened(lane, day)).collect();
+        if looser.is_empty() {
+            sink.push(
+                Diagnostic::warning("loosens-nothing", format!("the plan already allows `{}` this far", loosening.key))
+                    .at(loosening.written.span),
+            );
+            continue;
+        }
+        let greatest = looser
+            .iter()
+            .filter_map(|&day| {
+                let change = plan::Change {
+                    lane,
+                    key: loosening.key,
+                    from_day: day,
+                    until_day: day + 1,
+                    a: dated.unloosened(lane, day),
+                    b: loosening.up_to,
+                };
+                change.degrees()
+            })
+            .max();
+        let large = looser.len() > usize::from(evidence::ids::LARGE_LOOSENING_DAYS.days().count())
+            || greatest.is_some_and(|degrees| degrees > evidence::ids::LARGE_LOOSENING_DEGREES.degrees());
+        if large && loosening.confirm.as_ref().map(|confirm| &confirm.value) != Some(&loosening.written.value) {
+            sink.push(
+                Diagnostic::error("not-confirmed", "a loosening this large is written twice")
+                    .at(loosening.confirm.as_ref().map_or(loosening.written.span, |confirm| confirm.span))
+                    .help(format!("if it is meant, add `confirm = \"{}\"`", loosening.written.value)),
+            );
+            continue;
+        }
+        dated.loosened.push(Loosened {
+            lanes,
+            from: loosening.from_day,
+            until: loosening.until_day,
+            cell: loosening.up_to,
+            reason: loosening.reason.value.clone(),
+        });
+        shown.push(format!(
+            "{} from day {} to day {}: {} ({})",
+            loosening.key,
+            loosening.from_day,
+            loosening.until_day - 1,
+            choose::in_words(loosening.up_to, loosening.key),
+            loosening.reason.value
+        ));
+    }
+    cascade_kept(dated, settings, sink);
+    shown
+}
+
+/// A loosened mode may not go further than the mode it rests on.
+fn cascade_kept(dated: &Dated<'_>, settings: &Settings, sink: &mut Sink) {
+    for (loosened, written) in dated.loosened.iter().zip(&settings.loosenings) {
+        let key = written.key;
+        let Some(below) = key.mode.rests_on().map(|mode| key.in_mode(mode)).filter(|below| below.exists()) else { continue };
+        let broken = (loosened.from..loosened.until.min(dated.horizon()))
+            .find(|&day| dated.value(key, day) > dated.value(below, day));
+        if let Some(day) = broken {
+            sink.push(
+                Diagnostic::error(
+                    "loosening-above-its-mode",
+                    format!("on day {day} `{key}` would go further than `{below}`"),
+                )
+                .at(written.written.span)
+                .help("loosen the mode it rests on as well, or not this far"),
+            );
+        }
+    }
+}
+
+fn compose(case: &Case<'_>, context: &Context<'_>, opened: &Opened, extras: &Extras, sink: &mut Sink) -> Prescription {
+    let dated = context.dated;
+    let operated_on = context.operated_on;
+    let date = |day: u16| PostoperativeDay::new(day).date(operated_on);
+    let adopted: Vec<String> = case.settings.adopted_goals.iter().map(|goal| goal.value.clone()).collect();
+    check_adopted(case, dated, sink);
+    let goals = goals::all(dated, &adopted);
+    let sessions = context.sessions.all();
+    let asked = questions::all(dated.compiled, case.record, &dated.facts, extras.requested);
+    let mut all_questions = questions::blocking(context.reasons, !dated.loosened.is_empty());
+    all_questions.extend(asked.questions);
+    let spans = spans(context, &goals, &sessions);
+    let protocol = dated.compiled.protocol(dated.plan.protocol);
+    let today = case.on.and_then(|on| today::compose(context, opened, on, &sessions, &goals));
+    Prescription {
+        patient: case.record.patient_id().map(str::to_owned),
+        operated_on,
+        side: case.record.side(),
+        protocol: ProtocolUsed {
+            id: protocol.id.clone(),
+            title: protocol.title.clone(),
+            edition: protocol.edition.clone(),
+            capped_by: (0_u8..)
+                .zip(&dated.compiled.family.protocols)
+                .filter(|(place, _)| dated.plan.caps & (1 << place) != 0)
+                .map(|(_, capping)| capping.id.clone())
+                .collect(),
+            why: why(context, extras, case),
+        },
+        stages: stage_lines(context, opened),
+        first_allowed: first_allowed(context),
+        indices: index(case.record),
+        questions: all_questions,
+        completions: asked.completions,
+        visits: visits::all(dated, operated_on, &case.settings.clinic, sink),
+        returns: returns::all(context),
+        cautions: cautions(context, &spans, date, sink),
+        loosened: extras.loosened.clone(),
+        moved: extras.moved.clone(),
+        today,
+        spans,
+    }
+}
+
+/// Why this protocol: the selection, the surgeon's choice, and what caps it.
+fn why(context: &Context<'_>, extras: &Extras, case: &Case<'_>) -> Vec<Reason> {
+    let dated = context.dated;
+    let family = &dated.compiled.family.file;
+    let chosen = dated.compiled.protocol(dated.plan.protocol);
+    let mut why = Vec::new();
+    let fired: Vec<_> = family.selects.iter().filter(|select| select.when.holds(&dated.facts)).collect();
+    for select in fired.iter().filter(|select| select.protocol == chosen.id) {
+        why.push(Reason {
+            rule: format!("{}/{}", family.id, select.id),
+            text: select.title.clone(),
+            evidence: select.evidence.clone(),
+            record: context.reasons.places(&select.when),
+        });
+    }
+    if fired.is_empty() && chosen.id == family.default {
+        why.push(Reason {
+            rule: format!("{}/default", family.id),
+            text: format!("{}: nothing in the record asks for another protocol", chosen.title),
+            evidence: family.selects.iter().flat_map(|select| select.evidence.iter().copied()).collect(),
+            record: context.reasons.selection(),
+        });
+    }
+    if extras.requested.0.is_some() && why.is_empty() {
+        let reason = case.settings.choice.as_ref().and_then(|choice| choice.reason.as_ref());
+        why.push(Reason {
+            rule: "surgeons-choice".into(),
+            text: match reason {
+                Some(reason) => format!("chosen by the surgeon: {}", reason.value),
+                None => "chosen by the surgeon".into(),
+            },
+            evidence: Vec::new(),
+            record: Vec::new(),
+        });
+    }
+    for rule in dated.compiled.capping_rules(&dated.plan) {
+        if rule.cap.as_ref() != Some(&chosen.id) {
+            why.push(context.reasons.of_rule(rule));
+        }
+    }
+    why
+}
+
+fn stage_lines(context: &Context<'_>, opened: &Opened) -> Vec<StageLine> {
+    let dated = context.dated;
+    dated
+        .stages()
+        .into_iter()
+        .filter_map(|(place, gate)| {
+            let stage = goals::stage(dated, place)?;
+            let day = PostoperativeDay::new(gate);
+            let reason = |rule: String, text: &str, evidence: &[&'static evidence::Entry]| Reason {
+                rule,
+                text: text.to_owned(),
+                evidence: evidence.to_vec(),
+                record: context.reasons.selection(),
+            };
+            Some(StageLine {
+                id: stage.id.clone(),
+                title: stage.title.clone(),
+                from_day: day,
+                from: day.date(context.operated_on),
+                opened: opened.is_open(place),
+                criteria: stage
+                    .criteria
+                    .iter()
+                    .map(|criterion| Criterion {
+                        id: criterion.id.clone(),
+                        text: criterion.text.clone(),
+                        reasons: vec![reason(
+                            format!("criterion/{}/{}", stage.id, criterion.id),
+                            &criterion.text,
+                            &criterion.evidence,
+                        )],
+                    })
+                    .collect(),
+                reasons: vec![reason(format!("gate/{}", stage.id), "gate of the stage", &stage.evidence)],
+            })
+        })
+        .collect()
+}
+
+/// Runs of days within which nothing changes.
+fn spans(context: &Context<'_>, goals: &[goals::DatedGoal], sessions: &[(u16, crate::session::Session)]) -> Vec<SpanOfDays> {
+    let dated = context.dated;
+    let mut days = dated.change_days();
+    days.extend(sessions.iter().map(|(day, _)| *day));
+    days.extend(dated.stages().iter().map(|(_, gate)| *gate));
+    days.extend(goals.iter().flat_map(|goal| [goal.shown_from, goal.line.due.count() + 1]));
+    days.retain(|&day| day < dated.horizon());
+    days.sort_unstable();
+    days.dedup();
+    let mut spans: Vec<SpanOfDays> = Vec::new();
+    for (place, &day) in days.iter().enumerate() {
+        let until = days.get(place + 1).copied().unwrap_or(dated.horizon());
+        let session = sessions.iter().rev().find(|(from, _)| *from <= day).map(|(_, session)| session.clone());
+        let session = session.unwrap_or_default();
+        let shown: Vec<GoalLine> = goals
+            .iter()
+            .filter(|goal| goal.shown_from <= day && day <= goal.line.due.count())
+            .map(|goal| goal.line.clone())
+            .collect();
+        let span = SpanOfDays {
+            from_day: PostoperativeDay::new(day),
+            until_day: PostoperativeDay::new(until),
+            from: PostoperativeDay::new(day).date(context.operated_on),
+            until: PostoperativeDay::new(until).date(context.operated_on),
+            stage: dated.compiled.stages[dated.stage_on(day)].to_owned(),
+            sling: rows::sling(dated, context.reasons, day),
+            limits: rows::of_day(dated, |lane| dated.cell(lane, day), |lane| context.reasons.of_limit(lane, day), day),
+            goals: shown,
+            exercises: session.exercises,
+            dropped: session.dropped,
+            replaced: session.replaced,
+        };
+        match spans.last_mut() {
+            Some(last) if same(last, &span) => {
+                (last.until_day, last.until) = (span.until_day, span.until);
+            }
+            _ => spans.push(span),
+        }
+    }
+    spans
+}
+
+fn same(a: &SpanOfDays, b: &SpanOfDays) -> bool {
+    a.stage == b.stage
+        && a.sling == b.sling
+        && a.limits == b.limits
+        && a.goals == b.goals
+        && a.exercises == b.exercises
+        && a.dropped == b.dropped
+        && a.replaced == b.replaced
+}
+
+/// The first day of each joint, movement and mode, in any position.
+fn first_allowed(context: &Context<'_>) -> Vec<FirstAllowed> {
+    let dated = context.dated;
+    let grid = &dated.plan.grid;
+    let days = dated.change_days();
+    let mut first: Vec<FirstAllowed> = Vec::new();
+    for (lane, key) in (0_u8..).map(LaneId).zip(&grid.keys) {
+        let Some(&day) = days.iter().find(|&&day| dated.cell(lane, day).is_open()) else { continue };
+        let mut reasons = context.reasons.of_limit(lane, day);
+        if day > 0 {
+            for reason in context.reasons.of_limit(lane, day - 1) {
+                if reasons.iter().all(|known| known.rule != reason.rule) {
+                    reasons.push(reason);
+                }
+            }
+        }
+        let line = FirstAllowed {
+            key: key.in_position(body::Position::Any),
+            day: PostoperativeDay::new(day),
+            date: PostoperativeDay::new(day).date(context.operated_on),
+            reasons,
+        };
+        match first.iter_mut().find(|known| known.key == line.key) {
+            Some(known) if known.day <= line.day => {}
+            Some(known) => *known = line,
+            None => first.push(line),
+        }
+    }
+    first
+}
+
+fn index(record: &Record) -> Vec<Index> {
+    let index = operative::healing_index(record);
+    if !index.applies {
+        return Vec::new();
+    }
+    vec![Index {
+        id: "rotator-cuff-healing",
+        score: index.score,
+        low: index.low,
+        high: index.high,
+        missing: index.missing,
+        of: index.of,
+        meaning: index.meaning,
+        evidence: index.evidence.iter().filter_map(|id| evidence::entry(id)).collect(),
+    }]
+}
+
+/// What the clinician should know, beside the usual cautions.
+fn cautions(
+    context: &Context<'_>,
+    spans: &[SpanOfDays],
+    date: impl Fn(u16) -> Date,
+    sink: &mut Sink,
+) -> Vec<String> {
+    let dated = context.dated;
+    let mut cautions = Vec::new();
+    let remarks = dated.compiled.family.rules.cautions.iter();
+    let own = rows::protocols(dated).flat_map(|protocol| &protocol.rules.cautions);
+    cautions.extend(remarks.chain(own).filter(|remark| remark.when.holds(&dated.facts)).map(|remark| remark.title.clone()));
+    if dated.facts.protected().subscapularis {
+        cautions.push(
+            "no early exercise tested is quiet for the subscapularis: its repair is protected by its own limits, not by the ceiling of muscle activity".into(),
+        );
+    }
+    for arc in dated.facts.safe_arcs.iter().filter(|arc| arc.until.is_none()) {
+        if let Some(day) = dated.arc_ends(&arc) {
+            cautions.push(format!(
+                "the safe arc of {} names no day: it binds until active motion opens ({})",
+                arc.movement,
+                date(dated.moves.reaches(day))
+            ));
+        }
+    }
+    let turns = [body::Movement::ExternalRotation, body::Movement::InternalRotation];
+    for span in spans {
+        let worked = span.dropped.iter().find(|dropped| {
+            context.catalogue.get(&dropped.id).and_then(|entry| entry.target()).is_some_and(|target| turns.contains(&target.key.movement))
+        });
+        let left = span.exercises.iter().any(|line| turns.contains(&line.key.movement));
+        if let Some(dropped) = worked.filter(|_| !left) {
+            cautions.push(format!(
+                "days {} to {}: no rotation exercise is left ({})",
+                span.from_day.count(),
+                span.until_day.count() - 1,
+                dropped.because
+            ));
+        }
+        let position = span.sling.position;
+        if span.sling.wear != plan::Wear::None && !Allowance::on(dated, span.from_day.count()).holds_sling(position) {
+            sink.push(
+                Diagnostic::warning(
+                    "sling-between-two-limits",
+                    format!("from day {} no sling position lies inside the limits", span.from_day.count()),
+                )
+                .help("the safe arcs leave neither neutral nor the forearm on the belly: the surgeon decides"),
+            );
+        }
+    }
+    cautions
+}
+
+fn check_adopted(case: &Case<'_>, dated: &Dated<'_>, sink: &mut Sink) {
+    let protocol = dated.compiled.protocol(dated.plan.protocol);
+    for goal in &case.settings.adopted_goals {
+        if !protocol.goals.iter().any(|known| known.id == goal.value) {
+            let mut fault =
+                Diagnostic::error("unknown-goal", format!("`{}` is not a goal of this protocol", goal.value)).at(goal.span);
+            if let Some(near) = nearest(&goal.value, protocol.goals.iter().map(|goal| goal.id.as_str())) {
+                fault = fault.help(format!("did you mean \"{near}\"?"));
+            }
+            sink.push(fault);
+        }
+    }
+}

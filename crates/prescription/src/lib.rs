@@ -1,0 +1,32 @@
+//! From a record, the composed plan and the surgeon's settings to a dated
+//! prescription, every line with its reason.
+//!
+//! [`prescribe`] is the product's main job; [`may`] answers whether an activity
+//! is allowed on a day. Nothing here reads a clock: the day that is asked for
+//! is always an argument.
+#![deny(missing_docs)]
+
+mod choose;
+mod dated;
+mod fits;
+mod goals;
+mod issue;
+mod may;
+mod moves;
+mod opened;
+mod questions;
+mod reasons;
+mod resting;
+mod returns;
+mod rows;
+mod session;
+mod settings;
+mod settings_read;
+mod today;
+mod visits;
+
+pub use issue::{prescribe, Case, Issued, LineOf};
+pub use may::{may, Answer, May};
+pub use opened::{read as read_opened, Opening, Openings};
+pub use settings::{Back, Clinic, Contact, Hold, Loosening, Prefer, ProtocolChoice, Settings};
+pub use settings_read::read as read_settings;

@@ -1,0 +1,216 @@
+//! What to ask: the missing facts whose answer would change a limit, and what blocks signing.
+
+use std::collections::HashMap;
+
+use operative::{DimensionId, Facts, Record, DIMENSIONS};
+use plan::{Plan, Question, QuestionChange};
+use protocol::{resolve_into, Compiled, Requested};
+use quantity::{Degrees, PostoperativeDay};
+
+use crate::reasons::Reasons;
+
+/// The questions of a record, and over how many completions they were looked for.
+pub(crate) struct Asked {
+    pub questions: Vec<Question>,
+    pub completions: u64,
+}
+
+/// At most so many combinations of the other open facts are looked at for each fact.
+const MOST_COMBINATIONS: usize = 512; // not medical: bounds the time
+
+/// A fact that is open, with one class for each way the rules can tell its answers apart.
+struct Open {
+    dimension: DimensionId,
+    classes: Vec<u8>,
+}
+
+/// Looks for the missing facts whose answer would change any limit on any day.
+///
+/// # Method
+/// Of each open fact, every answer that some rule or selection tells from the
+/// others is tried under the combinations of answers to the other open facts,
+/// and compared with leaving the fact open; the greatest change counts. Where
+/// the combinations are too many, only the mildest and the present ones of the
+/// other facts are tried: rules only tighten, so other facts at their mildest
+/// hide the least.
+pub(crate) fn all(compiled: &Compiled<'_>, record: &Record, facts: &Facts, requested: Requested) -> Asked {
+    let unsettled = record.unsettled();
+    let completions = unsettled.iter().map(|(_, classes)| classes.len().max(1) as u64).product();
+    let open: Vec<Open> = unsettled
+        .into_iter()
+        .map(|(dimension, classes)| Open { dimension, classes: told_apart(compiled, dimension, classes) })
+        .filter(|open| !open.classes.is_empty())
+        .collect();
+    let mut plans = Plans { compiled, requested, known: HashMap::new(), spare: None };
+    let mut found: Vec<(u64, Vec<Question>)> = Vec::new();
+    for fact in &open {
+        let others: Vec<&Open> = open.iter().filter(|other| other.dimension != fact.dimension).collect();
+        let mut best: (u64, Vec<plan::Change>) = (0, Vec::new());
+        for completed in combinations(facts, &others) {
+            let now = plans.of(&completed);
+            for &class in &fact.classes {
+                let answered = plans.of(&completed.with(fact.dimension, class));
+                if let Some(changes) = differ(&plans.known[&now], &plans.known[&answered]) {
+                    let weight = changes.iter().map(plan::Change::weight).sum::<u64>().max(1);
+                    if weight > best.0 {
+                        best = (weight, changes);
+                    }
+                }
+            }
+        }
+        if best.0 > 0 {
+            let changes: Vec<QuestionChange> = question_changes(&best.1);
+            let questions = record
+                .missing(fact.dimension)
+                .into_iter()
+                .map(|missing| Question { path: missing.path, text: missing.text, changes: changes.clone() })
+                .collect();
+            found.push((best.0, questions));
+        }
+    }
+    found.sort_by_key(|(weight, _)| std::cmp::Reverse(*weight));
+    let mut questions: Vec<Question> = Vec::new();
+    for question in found.into_iter().flat_map(|(_, questions)| questions) {
+        if !questions.iter().any(|known| known.path == question.path) {
+            questions.push(question);
+        }
+    }
+    Asked { questions, completions }
+}
+
+fn question_changes(changes: &[plan::Change]) -> Vec<QuestionChange> {
+    if changes.is_empty() {
+        return vec![QuestionChange {
+            key: "sling".into(),
+            from_day: PostoperativeDay::SURGERY,
+            until_day: PostoperativeDay::SURGERY,
+            degrees: None,
+        }];
+    }
+    let mut sorted: Vec<&plan::Change> = changes.iter().collect();
+    sorted.sort_by_key(|change| (std::cmp::Reverse(change.weight()), change.lane));
+    sorted
+        .into_iter()
+        .map(|change| QuestionChange {
+            key: change.key.to_string(),
+            from_day: PostoperativeDay::new(change.from_day),
+            until_day: PostoperativeDay::new(change.until_day),
+            degrees: change.degrees().map(|degrees: Degrees| degrees),
+        })
+        .collect()
+}
+
+/// What differs between two plans; `None` where limits and sling are the same.
+fn differ(a: &Plan, b: &Plan) -> Option<Vec<plan::Change>> {
+    let changes = a.changes(b);
+    (!changes.is_empty() || a.wear != b.wear).then_some(changes)
+}
+
+/// The classes of a dimension that some rule or selection tells from one another.
+fn told_apart(compiled: &Compiled<'_>, dimension: DimensionId, classes: Vec<u8>) -> Vec<u8> {
+    let masks = compiled.masks_on(dimension);
+    if masks.is_empty() {
+        return Vec::new();
+    }
+    let mut seen: Vec<Vec<bool>> = Vec::new();
+    classes
+        .into_iter()
+        .filter(|class| {
+            let signature: Vec<bool> = masks.iter().map(|mask| mask & (1 << class) != 0).collect();
+            let new = !seen.contains(&signature);
+            if new {
+                seen.push(signature);
+            }
+            new
+        })
+        .collect()
+}
+
+/// Completions of the other open facts, the present state of the record among them.
+fn combinations(facts: &Facts, others: &[&Open]) -> Vec<Facts> {
+    let many = others.iter().map(|open| open.classes.len()).try_fold(1_usize, usize::checked_mul);
+    if many.is_none_or(|many| many > MOST_COMBINATIONS) {
+        let mildest = others.iter().fold(*facts, |facts, open| {
+            let rank = |class: &u8| DIMENSIONS[usize::from(open.dimension.0)].classes[usize::from(*class)].rank;
+            open.classes.iter().copied().min_by_key(rank).map_or(facts, |class| facts.with(open.dimension, class))
+        });
+        return vec![*facts, mildest];
+    }
+    let mut all = vec![*facts];
+    for open in others {
+        all = all
+            .iter()
+            .flat_map(|facts| open.classes.iter().map(|&class| facts.with(open.dimension, class)))
+            .collect();
+    }
+    all
+}
+
+/// Plans already composed, by what decides them.
+struct Plans<'c> {
+    compiled: &'c Compiled<'c>,
+    requested: Requested,
+    known: HashMap<(u8, u128), Plan>,
+    spare: Option<Plan>,
+}
+
+impl Plans<'_> {
+    /// The key under which the plan for these facts is kept.
+    fn of(&mut self, facts: &Facts) -> (u8, u128) {
+        let decides = self.compiled.decided_by(facts, self.requested);
+        if !self.known.contains_key(&decides) {
+            let mut plan = match self.spare.take() {
+                Some(plan) => plan,
+                None => protocol::resolve(self.compiled, facts, self.requested),
+            };
+            resolve_into(self.compiled, facts, self.requested, &mut plan);
+            self.known.insert(decides, plan);
+        }
+        decides
+    }
+}
+
+/// The questions of the family that block signing.
+pub(crate) fn blocking(reasons: &Reasons<'_>, has_loosening: bool) -> Vec<Question> {
+    let dated = reasons.dated;
+    let (plan, facts) = (&dated.plan, &dated.facts);
+    let is = |id: &String, place: u8| dated.compiled.protocol(place).id == *id;
+    let in_force = |id: &String| {
+        (0_u8..).zip(&dated.compiled.family.protocols).any(|(place, _)| {
+            is(id, place) && (place == plan.protocol || plan.caps & (1 << place) != 0)
+        })
+    };
+    let mut questions = Vec::new();
+    for question in &dated.compiled.family.file.questions {
+        let answered = facts.class(question.answered_by) > 0;
+        // Answered with a loosening that the settings do not hold: not answered yet.
+        let promised = facts.class_name(question.answered_by) == "loosened" && !has_loosening;
+        if (answered && !promised)
+            || !question.when.holds(facts)
+            || question.unless_capped_by.as_ref().is_some_and(in_force)
+            || question.only_when_chosen.as_ref().is_some_and(|id| !is(id, plan.protocol))
+        {
+            continue;
+        }
+        let found: Vec<String> = reasons
+            .places(&question.when)
+            .into_iter()
+            .map(|place| format!("{} {}", place.path, place.shown))
+            .collect();
+        let conditions = question.when.all.iter().chain(&question.when.any);
+        let open: Vec<String> = conditions
+            .filter(|condition| facts.is_unknown(condition.dimension) && !condition.holds(facts))
+            .flat_map(|condition| reasons.record.missing(condition.dimension))
+            .map(|missing| missing.path)
+            .collect();
+        let mut text = format!("{} (found: {})", question.text, found.join("; "));
+        if promised {
+            text.push_str("; the answer says loosened, and the settings hold no loosening of passive motion");
+        }
+        if !open.is_empty() {
+            text.push_str(&format!("; not recorded: {}", open.join(", ")));
+        }
+        questions.push(Question { path: question.path.clone(), text, changes: Vec::new() });
+    }
+    questions
+}

@@ -1,0 +1,389 @@
+//! The exercises of a day: what the protocol lists, held against the limits.
+
+use body::{Joint, Key, Mode, Movement, Position};
+use diagnostic::Spanned;
+use exercise::{ActivityClass, Amount, Catalogue, Demand, Entry, Kind, MuscleActivity, OtherArm, Supervision};
+use evidence::ids;
+use jiff::civil::Date;
+use plan::{Cell, Dropped, ExerciseLine, LaneId, Reason, Replacement};
+use protocol::file::ExerciseUse;
+use quantity::{Degrees, PostoperativeDay};
+
+use crate::dated::Dated;
+use crate::fits::{first_misfit, fit, lies_on_the_back, Fit, Margin};
+use crate::reasons::Reasons;
+use crate::rows::only_lying;
+
+/// The exercises of one day.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub(crate) struct Session {
+    pub exercises: Vec<ExerciseLine>,
+    pub dropped: Vec<Dropped>,
+    pub replaced: Vec<Replacement>,
+}
+
+/// The plan of the other shoulder, where there is one.
+pub(crate) struct Other<'c> {
+    pub dated: &'c Dated<'c>,
+    pub operated_on: Date,
+}
+
+/// Composes sessions.
+pub(crate) struct Sessions<'c> {
+    pub dated: &'c Dated<'c>,
+    pub catalogue: &'c Catalogue,
+    pub reasons: &'c Reasons<'c>,
+    pub operated_on: Date,
+    pub home_margin: Option<Spanned<Degrees>>,
+    pub other: Option<Other<'c>>,
+}
+
+/// The highest class of muscle activity that a day allows.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) struct Ceiling {
+    pub class: ActivityClass,
+    /// Before the first day of active motion an exercise needs a measured value.
+    pub early: bool,
+}
+
+impl Sessions<'_> {
+    /// The sessions of all days, one for each run of days on which nothing changes.
+    ///
+    /// # Method
+    /// Day by day in order, because the ceiling of a day depends on what has been
+    /// open for some days before it.
+    pub(crate) fn all(&self) -> Vec<(u16, Session)> {
+        let mut days = self.dated.change_days();
+        if let Some(other) = &self.other {
+            let shift = days_between(self.operated_on, other.operated_on);
+            let of_other = other.dated.change_days().into_iter().map(|day| i64::from(day) + shift);
+            days.extend(of_other.filter_map(|day| u16::try_from(day).ok()).filter(|&day| day < self.dated.horizon()));
+        }
+        days.sort_unstable();
+        days.dedup();
+        let first_active = self.first_active();
+        let settling = ids::CLASS_SETTLING.days().count();
+        let mut reached: Vec<(u16, ActivityClass)> = Vec::new();
+        let mut sessions = Vec::new();
+        let mut at = 0;
+        while let Some(&day) = days.get(at) {
+            at += 1;
+            let settled = reached.iter().filter(|(since, _)| since + settling <= day).map(|(_, class)| *class).max();
+            let ceiling = ceiling(day, first_active, settled);
+            let session = self.on(day, ceiling, |lane| self.dated.cell(lane, day));
+            if let Some(class) = self.highest(&session)
+                && reached.iter().all(|(_, known)| *known < class)
+            {
+                reached.push((day, class));
+                let settles = day + settling;
+                if settles < self.dated.horizon()
+                    && let Err(place) = days.binary_search(&settles)
+                {
+                    days.insert(place, settles);
+                }
+            }
+            sessions.push((day, session));
+        }
+        sessions
+    }
+
+    /// The session of one day under given values, such as the frozen ones.
+    pub(crate) fn on(&self, day: u16, ceiling: Ceiling, value: impl Fn(LaneId) -> Cell) -> Session {
+        let mut session = Session::default();
+        let protocol = self.dated.compiled.protocol(self.dated.plan.protocol);
+        let listed: Vec<&ExerciseUse> = protocol.exercises.iter().filter(|used| self.in_time(used, day)).collect();
+        let mut wanting: Vec<(&Entry, &ExerciseUse)> = Vec::new();
+        for used in &listed {
+            let Some(entry) = self.catalogue.get(&used.id) else { continue };
+            if let Some(instead_of) = &used.only_without
+                && session.exercises.iter().any(|line| line.id == *instead_of)
+            {
+                continue;
+            }
+            match self.line(entry, Some(used), day, ceiling, &value) {
+                Ok(line) => session.exercises.push(line),
+                Err(dropped) => {
+                    session.dropped.push(dropped);
+                    wanting.push((entry, used));
+                }
+            }
+        }
+        // An alternative that is not needed is not "dropped".
+        session.dropped.retain(|dropped| {
+            let used = listed.iter().find(|used| used.id == dropped.id);
+            used.and_then(|used| used.only_without.as_ref())
+                .is_none_or(|other| !session.exercises.iter().any(|line| line.id == *other))
+        });
+        for (entry, _) in wanting {
+            self.replace(entry, &listed, day, ceiling, &value, &mut session);
+        }
+        session
+    }
+
+    /// Takes an exercise of the same purpose from the catalogue, where none is left.
+    fn replace(
+        &self,
+        entry: &Entry,
+        listed: &[&ExerciseUse],
+        day: u16,
+        ceiling: Ceiling,
+        value: &impl Fn(LaneId) -> Cell,
+        session: &mut Session,
+    ) {
+        let Some((purpose, mode)) = entry.purpose.zip(entry.target().map(|target| target.key.mode)) else { return };
+        let covered = session.exercises.iter().any(|line| {
+            self.catalogue.get(&line.id).is_some_and(|kept| kept.purpose == Some(purpose))
+        });
+        if covered {
+            return;
+        }
+        let candidates = self.catalogue.of(Kind::Exercise).filter(|candidate| {
+            candidate.purpose == Some(purpose)
+                && candidate.supervision == Supervision::Home
+                && candidate.target().is_some_and(|target| target.key.mode <= mode)
+                && !listed.iter().any(|used| used.id == candidate.id)
+        });
+        for candidate in candidates {
+            if let Ok(mut line) = self.line(candidate, None, day, ceiling, value) {
+                line.reasons.insert(0, Reason {
+                    rule: "replacement".into(),
+                    text: format!("stands in for {}, which these days do not allow", entry.id),
+                    evidence: Vec::new(),
+                    record: Vec::new(),
+                });
+                session.exercises.push(line);
+                session.replaced.push(Replacement { dropped: entry.id.clone(), taken: candidate.id.clone() });
+                return;
+            }
+        }
+    }
+
+    fn in_time(&self, used: &ExerciseUse, day: u16) -> bool {
+        let gate = |id: &str| {
+            self.dated.compiled.stages.iter().position(|stage| *stage == id).and_then(|stage| self.dated.gate(stage))
+        };
+        gate(&used.stage).is_some_and(|from| from <= day)
+            && used.until_stage.as_deref().and_then(gate).is_none_or(|until| day < until)
+    }
+
+    /// One exercise under the limits of a day, or why it is left out.
+    fn line(
+        &self,
+        entry: &Entry,
+        used: Option<&ExerciseUse>,
+        day: u16,
+        ceiling: Ceiling,
+        value: &impl Fn(LaneId) -> Cell,
+    ) -> Result<ExerciseLine, Dropped> {
+        let of_key = |key: Key| self.dated.plan.grid.governing(key).map_or(Cell::NO, value);
+        let supervised = entry.supervision == Supervision::Therapist;
+        let margin = if supervised {
+            Margin::NONE
+        } else {
+            Margin(self.home_margin.map_or(ids::HOME_MARGIN.degrees(), |margin| margin.value))
+        };
+        let drop = |because: &str, reasons: Vec<Reason>| Dropped { id: entry.id.clone(), because: because.into(), reasons };
+        if let Some((demand, misfit)) = first_misfit(&entry.demands, margin, of_key) {
+            let reasons = self.dated.plan.grid.governing(demand.key).map(|lane| self.reasons.of_limit(lane, day));
+            return Err(drop(&why(demand, misfit), reasons.unwrap_or_default()));
+        }
+        if let Some(demand) = entry.demands.iter().find(|demand| {
+            demand.key.joint == Joint::Shoulder
+                && only_lying(self.dated, demand.key.mode, day)
+                && !lies_on_the_back(entry.posture)
+        }) {
+            return Err(drop(&format!("{} motion only lying on the back on these days", demand.key.mode), Vec::new()));
+        }
+        if needs_neutral(entry) && of_key(OUTWARD) < NEUTRAL && of_key(OUTWARD).is_open() {
+            return Err(drop("the arm may not be turned out as far as this exercise holds it", Vec::new()));
+        }
+        if let Err(because) = self.under(ceiling, entry, used) {
+            return Err(drop(&because, vec![ceiling_reason()]));
+        }
+        if let Err(because) = self.other_arm(entry, day) {
+            return Err(drop(&because, Vec::new()));
+        }
+        let target = entry.target();
+        let (goes_to, load) = match target.map(|target| fit(target, of_key(target.key), margin)) {
+            Some(Fit::Yes { target, load }) => (target, load),
+            _ => (None, None),
+        };
+        let load = load.or_else(|| {
+            entry.demands.iter().find_map(|demand| match fit(demand, of_key(demand.key), Margin::NONE) {
+                Fit::Yes { load, .. } => load,
+                _ => None,
+            })
+        });
+        let Some((target, dose)) = target.zip(entry.dose.as_ref()) else {
+            return Err(drop("the catalogue gives no dose for it", Vec::new()));
+        };
+        let protocol = &self.dated.compiled.protocol(self.dated.plan.protocol).id;
+        let mut evidence: Vec<&'static evidence::Entry> = dose.evidence.clone();
+        evidence.extend(used.into_iter().flat_map(|used| used.evidence.iter().copied()));
+        let mut reasons = vec![Reason {
+            rule: format!("{protocol}/exercise/{}", entry.id),
+            text: "listed by the protocol for this stage, inside the limits of these days".into(),
+            evidence,
+            record: Vec::new(),
+        }];
+        if used.is_none() {
+            reasons[0].rule = format!("catalogue/{}", entry.id);
+            reasons[0].text = "from the catalogue, inside the limits of these days".into();
+        }
+        if let Some(lane) = self.dated.plan.grid.governing(target.key)
+            && goes_to.is_some()
+        {
+            reasons.extend(self.reasons.of_limit(lane, day));
+        }
+        let (repetitions, repetitions_to) = match used.and_then(|used| used.repetitions) {
+            Some((low, high)) => (low, Some(high)),
+            None => (dose.repetitions, None),
+        };
+        Ok(ExerciseLine {
+            id: entry.id.clone(),
+            key: target.key,
+            sets: dose.sets,
+            repetitions,
+            repetitions_to,
+            hold_s: dose.hold_s,
+            times_per_day: dose.times_per_day,
+            days_per_week: dose.days_per_week,
+            target: goes_to,
+            load,
+            supervised,
+            reasons,
+        })
+    }
+
+    /// Whether an exercise stays under the ceiling of muscle activity.
+    ///
+    /// # Source
+    /// At most the low class until active motion opens, and only measured values
+    /// or exercises the protocol names: policy, own choice where no study says so.
+    /// Exercises that ask nothing of shoulder or blade are outside the ceiling.
+    fn under(&self, ceiling: Ceiling, entry: &Entry, used: Option<&ExerciseUse>) -> Result<(), String> {
+        if !entry.demands.iter().any(|demand| operative::Facts::protects(demand.key.joint)) {
+            return Ok(());
+        }
+        let behind = self.dated.facts.protected().infraspinatus;
+        let MuscleActivity { supraspinatus, infraspinatus, .. } = entry.muscle;
+        for (muscle, measured) in [("supraspinatus", Some(supraspinatus)), ("infraspinatus", behind.then_some(infraspinatus))] {
+            let Some(measured) = measured else { continue };
+            match measured {
+                // The study gives no value, only a bound above the ceiling: as good as not measured.
+                Some(measured) if ceiling.early && excepted(used) && measured.evidence.value.is_none() => {}
+                Some(measured) if measured.class > ceiling.class => {
+                    return Err(format!("works the {muscle} in the {} class, above these days' ceiling", measured.class.name()));
+                }
+                Some(measured) if ceiling.early && !measured.may_permit() && !excepted(used) => {
+                    return Err(format!("its quietness for the {muscle} is known from memory only"));
+                }
+                None if ceiling.early && !excepted(used) => {
+                    return Err(format!("nobody measured how hard it works the {muscle}"));
+                }
+                _ => {}
+            }
+        }
+        Ok(())
+    }
+
+    /// Whether the other arm can do its part.
+    fn other_arm(&self, entry: &Entry, day: u16) -> Result<(), String> {
+        let facts = &self.dated.facts;
+        if let Some(other) = &self.other {
+            let date = PostoperativeDay::new(day).date(self.operated_on);
+            if let Some(their_day) = PostoperativeDay::of(date, other.operated_on) {
+                let value = |key: Key| other.dated.value(key, their_day.count());
+                if let Some((demand, _)) = first_misfit(&entry.other_demands, Margin::NONE, value) {
+                    return Err(format!("asks of the other arm what its own plan does not allow that day: {}", demand.key));
+                }
+            }
+            return Ok(());
+        }
+        let leans_on_it = match entry.other_arm {
+            OtherArm::None => return Ok(()),
+            OtherArm::Steadies => facts.other_arm_operated(),
+            OtherArm::Helps | OtherArm::Drives => !facts.other_arm_helps(),
+        };
+        if leans_on_it { Err("needs the other arm, which is not known to be sound".into()) } else { Ok(()) }
+    }
+
+    /// The first day on which any active motion of the shoulder is allowed.
+    pub(crate) fn first_active(&self) -> Option<u16> {
+        let keys = &self.dated.plan.grid.keys;
+        let lanes: Vec<LaneId> = (0_u8..)
+            .map(LaneId)
+            .zip(keys)
+            .filter(|(_, key)| key.joint == Joint::Shoulder && key.mode == Mode::Active)
+            .map(|(lane, _)| lane)
+            .collect();
+        self.dated.change_days().into_iter().find(|&day| lanes.iter().any(|&lane| self.dated.cell(lane, day).is_open()))
+    }
+
+    /// The highest class measured among the exercises of a session.
+    fn highest(&self, session: &Session) -> Option<ActivityClass> {
+        let behind = self.dated.facts.protected().infraspinatus;
+        let entries = session.exercises.iter().filter_map(|line| self.catalogue.get(&line.id));
+        let classes = entries.flat_map(|entry| {
+            [entry.muscle.supraspinatus, entry.muscle.infraspinatus.filter(|_| behind)].into_iter().flatten()
+        });
+        classes.map(|measured| measured.class).max()
+    }
+}
+
+/// The ceiling of a day, from the class that has settled.
+///
+/// # Source
+/// `class-step` and `class-settling`: own choice.
+pub(crate) fn ceiling(day: u16, first_active: Option<u16>, settled: Option<ActivityClass>) -> Ceiling {
+    if first_active.is_none_or(|first| day < first) {
+        return Ceiling { class: ActivityClass::Low, early: true };
+    }
+    let mut class = settled.unwrap_or(ActivityClass::Low);
+    for _ in 0..ids::CLASS_STEP.repetitions() {
+        class = class.next();
+    }
+    Ceiling { class, early: false }
+}
+
+const OUTWARD: Key = Key::any(Joint::Shoulder, Movement::ExternalRotation, Mode::Passive);
+
+static NEUTRAL: Cell = Cell::up_to_zero_degrees();
+
+/// An effort at the side holds the forearm straight ahead.
+fn needs_neutral(entry: &Entry) -> bool {
+    entry.demands.iter().any(|demand| {
+        demand.key.joint == Joint::Shoulder
+            && demand.key.position == Position::AtSide
+            && matches!(demand.amount, Amount::Effort(_))
+    })
+}
+
+fn excepted(used: Option<&ExerciseUse>) -> bool {
+    used.is_some_and(|used| used.without_measurement)
+}
+
+fn ceiling_reason() -> Reason {
+    Reason {
+        rule: "exercise-ceiling".into(),
+        text: "no exercise above the class of muscle activity that these days allow".into(),
+        evidence: vec![ids::EMG_CLASS_LOW_TOP, ids::CLASS_STEP, ids::CLASS_SETTLING],
+        record: Vec::new(),
+    }
+}
+
+fn why(demand: &Demand, misfit: Fit) -> String {
+    let Key { movement, mode, .. } = demand.key;
+    match misfit {
+        Fit::TooFar => format!("needs more {mode} {movement} than these days allow"),
+        Fit::TooLittleArc => {
+            format!("less than {} degrees of {movement} would be left", ids::LEAST_USEFUL_ARC.degrees())
+        }
+        _ => format!("{mode} {movement} is not allowed on these days"),
+    }
+}
+
+/// Days from one date to another.
+pub(crate) fn days_between(from: Date, to: Date) -> i64 {
+    from.until((jiff::Unit::Day, to)).map_or(0, |span| i64::from(span.get_days()))
+}

@@ -1,0 +1,228 @@
+//! One day, with what the surgeon has opened: the effective limits.
+
+use diagnostic::{Diagnostic, Sink};
+use document::nearest;
+use jiff::civil::Date;
+use plan::{Cell, LaneId, NotBefore, Today, TodayBasis, Wear};
+use quantity::PostoperativeDay;
+
+use crate::dated::Dated;
+use crate::goals::DatedGoal;
+use crate::issue::Context;
+use crate::opened::Openings;
+use crate::rows;
+use crate::session::{ceiling, Ceiling, Session};
+
+/// Since when each stage is open; `None` where it is not.
+#[derive(Debug, Clone)]
+pub(crate) struct Opened {
+    /// For each stage of the plan in order: its place, its gate, and the day it took effect.
+    stages: Vec<(usize, u16, Option<u16>)>,
+}
+
+impl Opened {
+    /// Sorts openings out against the stages of the plan.
+    ///
+    /// # Method
+    /// The first stage is open. A stage opened before its gate takes effect at
+    /// the gate. A stage cannot be open while the one before it is not. A
+    /// go-back closes every stage after its own; only an opening on or after
+    /// that day counts again.
+    pub(crate) fn new(
+        dated: &Dated<'_>,
+        openings: &Openings,
+        backs: &[(usize, u16)],
+        operated_on: Date,
+        sink: &mut Sink,
+    ) -> Self {
+        let plan_stages = dated.stages();
+        let names: Vec<&str> = plan_stages.iter().map(|(place, _)| dated.compiled.stages[*place]).collect();
+        for opening in &openings.0 {
+            if !names.contains(&opening.stage.value.as_str()) {
+                let mut fault = Diagnostic::error(
+                    "unknown-stage",
+                    format!("`{}` is not a stage of this plan", opening.stage.value),
+                )
+                .at(opening.stage.span)
+                .fact(format!("stages: {}", names.join(", ")));
+                if let Some(near) = nearest(&opening.stage.value, names.iter().copied()) {
+                    fault = fault.help(format!("did you mean \"{near}\"?"));
+                }
+                sink.push(fault);
+            }
+            if opening.on.value < operated_on {
+                sink.push(
+                    Diagnostic::error("opened-before-surgery", format!("{} is before the operation", opening.on.value))
+                        .at(opening.on.span),
+                );
+            }
+        }
+        let mut stages = Vec::new();
+        let mut before: Option<u16> = Some(0);
+        for (order, (place, gate)) in plan_stages.iter().enumerate() {
+            let name = dated.compiled.stages[*place];
+            let closed_since = backs
+                .iter()
+                .filter(|(stage, _)| {
+                    plan_stages.iter().position(|(place, _)| place == stage).is_some_and(|back_to| back_to < order)
+                })
+                .map(|(_, day)| *day)
+                .max();
+            let found = openings
+                .0
+                .iter()
+                .filter(|opening| opening.stage.value == name)
+                .filter_map(|opening| Some((opening, PostoperativeDay::of(opening.on.value, operated_on)?.count())))
+                .filter(|(_, day)| closed_since.is_none_or(|closed| *day >= closed))
+                .min_by_key(|(_, day)| *day);
+            let since = if order == 0 { Some(0) } else { found.map(|(_, day)| day.max(*gate)) };
+            let since = match (before, since) {
+                (Some(before), Some(since)) => Some(since.max(before)),
+                (None, Some(_)) => {
+                    if let Some((opening, _)) = found {
+                        sink.push(
+                            Diagnostic::error(
+                                "stage-out-of-order",
+                                format!("`{name}` is opened, and the stage before it is not"),
+                            )
+                            .at(opening.stage.span)
+                            .help("open the stages in their order"),
+                        );
+                    }
+                    None
+                }
+                (_, None) => None,
+            };
+            stages.push((*place, *gate, since));
+            before = since;
+        }
+        Self { stages }
+    }
+
+    /// Whether a stage was opened at all.
+    pub(crate) fn is_open(&self, place: usize) -> bool {
+        self.stages.iter().any(|(stage, _, since)| *stage == place && since.is_some())
+    }
+
+    /// The stage in force on a day: the last one opened by then.
+    pub(crate) fn stage_on(&self, day: u16) -> usize {
+        self.stages
+            .iter()
+            .take_while(|(_, _, since)| since.is_some_and(|since| since <= day))
+            .last()
+            .map_or(0, |(place, _, _)| *place)
+    }
+
+    /// The next stage that is not open on a day, with its gate.
+    pub(crate) fn next_on(&self, day: u16) -> Option<(usize, u16)> {
+        self.stages
+            .iter()
+            .find(|(_, _, since)| since.is_none_or(|since| since > day))
+            .map(|(place, gate, _)| (*place, *gate))
+    }
+
+    /// The last day before the unopened gate, where a gate holds the plan on this day.
+    pub(crate) fn frozen_at(&self, day: u16) -> Option<u16> {
+        self.next_on(day).filter(|(_, gate)| *gate <= day).map(|(_, gate)| gate.saturating_sub(1))
+    }
+}
+
+/// The effective limits of a day.
+pub(crate) struct Effective<'d> {
+    pub dated: &'d Dated<'d>,
+    pub day: u16,
+    pub frozen_at: Option<u16>,
+}
+
+impl Effective<'_> {
+    /// The effective value of a lane: the lowest since the last day before the unopened gate.
+    pub(crate) fn cell(&self, lane: LaneId) -> Cell {
+        match self.frozen_at {
+            Some(since) => self.dated.lowest(lane, since, self.day),
+            None => self.dated.cell(lane, self.day),
+        }
+    }
+
+    /// The day whose limit is the effective one, for its reasons.
+    pub(crate) fn day_of(&self, lane: LaneId) -> u16 {
+        let Some(since) = self.frozen_at else { return self.day };
+        let value = self.cell(lane);
+        let days = self.dated.change_days();
+        days.into_iter()
+            .filter(|&day| since < day && day <= self.day)
+            .chain([since])
+            .find(|&day| self.dated.cell(lane, day) == value)
+            .unwrap_or(since)
+    }
+
+    /// How much the sling is worn: the most since the last day before the unopened gate.
+    pub(crate) fn wear(&self) -> Wear {
+        let since = self.frozen_at.unwrap_or(self.day);
+        let days = self.dated.change_days().into_iter().filter(|&day| since < day && day <= self.day);
+        days.chain([since, self.day]).map(|day| self.dated.wear(day)).max().unwrap_or(Wear::Always)
+    }
+
+    /// The day whose sling is the effective one.
+    pub(crate) fn day_of_sling(&self) -> u16 {
+        let since = self.frozen_at.unwrap_or(self.day);
+        let wear = self.wear();
+        let days = self.dated.change_days().into_iter().filter(|&day| since < day && day <= self.day);
+        std::iter::once(since).chain(days).find(|&day| self.dated.wear(day) == wear).unwrap_or(self.day)
+    }
+}
+
+/// Composes the day that was asked for.
+pub(crate) fn compose(
+    context: &Context<'_>,
+    opened: &Opened,
+    date: Date,
+    sessions: &[(u16, Session)],
+    goals: &[DatedGoal],
+) -> Option<Today> {
+    let dated = context.dated;
+    let day = PostoperativeDay::of(date, context.operated_on)?.count();
+    let within = day.min(dated.horizon().saturating_sub(1));
+    let effective = Effective { dated, day: within, frozen_at: opened.frozen_at(within) };
+    let limits = rows::of_day(
+        dated,
+        |lane| effective.cell(lane),
+        |lane| context.reasons.of_limit(lane, effective.day_of(lane)),
+        effective.frozen_at.unwrap_or(within),
+    );
+    let exercise_day = effective.frozen_at.unwrap_or(within);
+    let planned = sessions.iter().rev().find(|(from, _)| *from <= exercise_day).map(|(_, session)| session);
+    let first_active = context.sessions.first_active();
+    // The frozen day's own ceiling: what was in force then is allowed, nothing above it.
+    let highest = ceiling(exercise_day, first_active, None);
+    let frozen_ceiling = Ceiling { class: exercise::ActivityClass::VeryHigh, ..highest };
+    let exercises = match effective.frozen_at {
+        None => planned.map(|session| session.exercises.clone()).unwrap_or_default(),
+        Some(_) => {
+            let again = context.sessions.on(exercise_day, frozen_ceiling, |lane| effective.cell(lane));
+            let kept = |id: &str| planned.is_some_and(|session| session.exercises.iter().any(|line| line.id == id));
+            again.exercises.into_iter().filter(|line| kept(&line.id)).collect()
+        }
+    };
+    let mut sling = rows::sling(dated, context.reasons, effective.day_of_sling());
+    sling.wear = effective.wear();
+    let stage = opened.stage_on(within);
+    Some(Today {
+        day: PostoperativeDay::new(day),
+        date,
+        stage: dated.compiled.stages[stage].to_owned(),
+        basis: if effective.frozen_at.is_some() { TodayBasis::Frozen } else { TodayBasis::Opened },
+        sling,
+        limits,
+        exercises,
+        goals: goals
+            .iter()
+            .filter(|goal| goal.shown_from <= exercise_day && exercise_day <= goal.line.due.count())
+            .map(|goal| goal.line.clone())
+            .collect(),
+        not_before: opened.next_on(within).map(|(place, gate)| NotBefore {
+            stage: dated.compiled.stages[place].to_owned(),
+            day: PostoperativeDay::new(gate),
+            date: PostoperativeDay::new(gate).date(context.operated_on),
+        }),
+    })
+}
