@@ -186,6 +186,8 @@ pub struct ExerciseLine {
     pub days_per_week: Option<u16>,
     /// How far, for an exercise that goes toward a limit.
     pub target: Option<Degrees>,
+    /// Whether nothing bounds how far it goes, so that comfort does.
+    pub as_far_as_comfortable: bool,
     /// How heavy.
     pub load: Option<Kilograms>,
     /// Whether somebody has to be there.

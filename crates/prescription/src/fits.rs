@@ -48,11 +48,10 @@ pub(crate) fn fit(demand: &Demand, cell: Cell, margin: Margin) -> Fit {
         (Amount::Angle { to, .. }, Allowed::UpTo(Bound::Angle(limit))) => {
             if to.steps() <= below(limit, margin).steps() { yes(None, None) } else { Fit::TooFar }
         }
-        (Amount::AngleToLimit { from, most }, allowed) => {
-            let target = match allowed {
-                Allowed::UpTo(Bound::Angle(limit)) => below(limit, margin).min(most),
-                _ => most,
-            };
+        // Nothing bounds it: as far as is comfortable, and no number to chase.
+        (Amount::AngleToLimit { .. }, Allowed::Free) => yes(None, None),
+        (Amount::AngleToLimit { from, most }, Allowed::UpTo(Bound::Angle(limit))) => {
+            let target = below(limit, margin).min(most);
             let arc = target.steps() - from.steps();
             if arc < evidence::ids::LEAST_USEFUL_ARC.degrees().steps() {
                 Fit::TooLittleArc
@@ -125,7 +124,7 @@ mod tests {
         assert_eq!(fit(&to_limit, limit(20), home), target(15));
         assert_eq!(fit(&to_limit, limit(19), home), Fit::TooLittleArc);
         assert_eq!(fit(&to_limit, limit(0), home), Fit::TooLittleArc);
-        assert_eq!(fit(&to_limit, Cell::FREE, home), target(90));
+        assert_eq!(fit(&to_limit, Cell::FREE, home), Fit::Yes { target: None, load: None });
         assert_eq!(fit(&to_limit, Cell::NO, home), Fit::Closed);
     }
 

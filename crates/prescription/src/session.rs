@@ -249,6 +249,7 @@ impl Sessions<'_> {
             times_per_day: dose.times_per_day,
             days_per_week: dose.days_per_week,
             target: goes_to,
+            as_far_as_comfortable: matches!(target.amount, Amount::AngleToLimit { .. }) && goes_to.is_none(),
             load,
             supervised,
             reasons,

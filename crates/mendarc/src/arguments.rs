@@ -1,0 +1,150 @@
+//! The command line.
+
+use std::path::PathBuf;
+
+use clap::{Args, Parser, Subcommand, ValueEnum};
+
+const CAUTIONS: &str = "Only under the care of the operating surgeon, who decides and signs. Local codes and licensed \
+practice decide. Not an emergency service; not for time-critical use.";
+
+/// From the operative record of a shoulder repair to a dated rehabilitation prescription.
+#[derive(Debug, Parser)]
+#[command(
+    name = "mendarc",
+    version,
+    about = "From the operative record of a shoulder repair to a dated prescription, every line with its reason",
+    before_help = "Examples:\n  mendarc prescribe examples/small-cuff.toml\n  mendarc prescribe examples/small-cuff.toml --why\n  mendarc may drive examples/small-cuff.toml --on 2026-04-20\n  mendarc explain staged-passive-start",
+    after_help = CAUTIONS,
+    max_term_width = 100
+)]
+pub struct Cli {
+    #[command(subcommand)]
+    pub command: Command,
+}
+
+#[derive(Debug, Subcommand)]
+pub enum Command {
+    /// Make the dated prescription of an operative record
+    #[command(
+        before_help = "Examples:\n  mendarc prescribe record.toml\n  mendarc prescribe record.toml --settings practice.toml --why\n  mendarc prescribe record.toml --opened opened.toml --on 2026-04-20 --json",
+        after_help = CAUTIONS
+    )]
+    Prescribe(Prescribe),
+    /// Print the sheet for going home, from date and side alone
+    #[command(
+        name = "first-days",
+        before_help = "Example:\n  mendarc first-days --date 2026-03-02 --side right --settings practice.toml",
+        after_help = CAUTIONS
+    )]
+    FirstDays(FirstDays),
+    /// Say whether an activity is allowed on a day
+    #[command(
+        before_help = "Examples:\n  mendarc may --list\n  mendarc may drive record.toml --on 2026-04-20",
+        after_help = CAUTIONS
+    )]
+    May(May),
+    /// Explain a diagnostic code, a rule, or a value of the table of evidence
+    #[command(
+        before_help = "Examples:\n  mendarc explain length-without-unit\n  mendarc explain staged-passive-start\n  mendarc explain staged/passive-elevation",
+        after_help = CAUTIONS
+    )]
+    Explain(Explain),
+}
+
+#[derive(Debug, Args)]
+pub struct Prescribe {
+    /// The operative record
+    pub record: PathBuf,
+    /// Another protocol than the default; a looser one also needs its reason in the settings
+    #[arg(long, value_name = "ID")]
+    pub protocol: Option<String>,
+    /// The surgeon's settings
+    #[arg(long, value_name = "FILE")]
+    pub settings: Option<PathBuf>,
+    /// Which stages the surgeon has opened
+    #[arg(long, value_name = "FILE")]
+    pub opened: Option<PathBuf>,
+    /// Show the effective limits of this day as well
+    #[arg(long, value_name = "DATE")]
+    pub on: Option<String>,
+    /// The record of the other shoulder's live prescription
+    #[arg(long, value_name = "RECORD")]
+    pub other: Option<PathBuf>,
+    /// Print the reason of every line
+    #[arg(long)]
+    pub why: bool,
+    /// Print one JSON document
+    #[arg(long)]
+    pub json: bool,
+    /// Write prescription.json into this folder
+    #[arg(long, value_name = "DIR")]
+    pub out: Option<PathBuf>,
+    /// The language of what patients read
+    #[arg(long, value_name = "LANGUAGE", default_value = "en")]
+    pub language: String,
+}
+
+#[derive(Debug, Args)]
+pub struct FirstDays {
+    /// The day of surgery
+    #[arg(long, value_name = "DATE")]
+    pub date: String,
+    /// The operated side
+    #[arg(long)]
+    pub side: SideWord,
+    /// The surgeon's settings: whom to call by day and by night
+    #[arg(long, value_name = "FILE")]
+    pub settings: Option<PathBuf>,
+    /// Write first-days.txt into this folder
+    #[arg(long, value_name = "DIR")]
+    pub out: Option<PathBuf>,
+    /// Print one JSON document
+    #[arg(long)]
+    pub json: bool,
+    /// The language of the sheet
+    #[arg(long, value_name = "LANGUAGE", default_value = "en")]
+    pub language: String,
+}
+
+#[derive(Debug, Clone, Copy, ValueEnum)]
+pub enum SideWord {
+    Left,
+    Right,
+}
+
+#[derive(Debug, Args)]
+pub struct May {
+    /// The activity, by its id
+    #[arg(required_unless_present = "list")]
+    pub activity: Option<String>,
+    /// The operative record
+    #[arg(required_unless_present = "list")]
+    pub record: Option<PathBuf>,
+    /// The day asked about
+    #[arg(long, value_name = "DATE", required_unless_present = "list")]
+    pub on: Option<String>,
+    /// Which stages the surgeon has opened
+    #[arg(long, value_name = "FILE")]
+    pub opened: Option<PathBuf>,
+    /// The surgeon's settings
+    #[arg(long, value_name = "FILE")]
+    pub settings: Option<PathBuf>,
+    /// Another protocol than the default
+    #[arg(long, value_name = "ID")]
+    pub protocol: Option<String>,
+    /// Name every activity
+    #[arg(long)]
+    pub list: bool,
+    /// Print one JSON document
+    #[arg(long)]
+    pub json: bool,
+}
+
+#[derive(Debug, Args)]
+pub struct Explain {
+    /// A diagnostic code, an evidence id, a rule, or an exercise
+    pub topic: String,
+    /// Print one JSON document
+    #[arg(long)]
+    pub json: bool,
+}

@@ -1,0 +1,40 @@
+//! What each command does.
+
+mod explain;
+mod first_days;
+mod inputs;
+mod may;
+mod prescribe;
+
+use clap::Parser as _;
+use diagnostic::Diagnostic;
+
+use crate::arguments::{Cli, Command};
+use crate::json;
+use crate::outcome::{print, Outcome};
+
+/// Runs the command of the process's arguments.
+pub fn run() -> Outcome {
+    match Cli::try_parse() {
+        Ok(cli) => match cli.command {
+            Command::Prescribe(arguments) => prescribe::run(&arguments),
+            Command::FirstDays(arguments) => first_days::run(&arguments),
+            Command::May(arguments) => may::run(&arguments),
+            Command::Explain(arguments) => explain::run(&arguments),
+        },
+        Err(error) if error.use_stderr() => {
+            let _ = error.print();
+            if std::env::args_os().any(|argument| argument == "--json") {
+                let message = error.render().to_string();
+                let first = message.lines().next().unwrap_or_default().trim_start_matches("error: ").to_owned();
+                let fault = Diagnostic::error("usage", first).help("`mendarc --help` shows how each command is called");
+                print(&json::failure(None, &[fault], &diagnostic::Sources::new()));
+            }
+            Outcome::CouldNotRun
+        }
+        Err(help_or_version) => {
+            let _ = help_or_version.print();
+            Outcome::Done
+        }
+    }
+}

@@ -1,0 +1,87 @@
+//! `mendarc prescribe`.
+
+use std::path::Path;
+
+use diagnostic::Diagnostic;
+use prescription::Case;
+
+use crate::arguments::Prescribe;
+use crate::command::inputs::Inputs;
+use crate::json;
+use crate::outcome::{print, Outcome};
+use crate::shelf::Shelf;
+use crate::view;
+
+pub fn run(arguments: &Prescribe) -> Outcome {
+    let schema = Some(json::PRESCRIPTION_SCHEMA);
+    let mut inputs = Inputs::default();
+    let language = inputs.language(&arguments.language);
+    let on = arguments.on.as_deref().map(|on| inputs.date(on));
+    let record = inputs.record(&arguments.record);
+    let settings = inputs.settings(arguments.settings.as_deref());
+    let openings = inputs.openings(arguments.opened.as_deref());
+    let other = arguments.other.as_deref().map(|path| inputs.record(path));
+    let (true, Some(record), Some(settings), Some(openings)) = (language, record, settings, openings) else {
+        return inputs.fail(schema, arguments.json);
+    };
+    if inputs.sink.has_errors() || matches!(on, Some(None)) || matches!(other, Some(None)) {
+        return inputs.fail(schema, arguments.json);
+    }
+    let shelf = Shelf::new(&mut inputs.sources, &mut inputs.sink);
+    let (on, other) = (on.flatten(), other.flatten());
+    let issued = {
+        let line_of = Inputs::line_of(&inputs.sources);
+        let case = Case {
+            library: &shelf.library,
+            catalogue: &shelf.catalogue,
+            record: &record,
+            settings: &settings,
+            protocol: arguments.protocol.as_deref(),
+            openings: &openings,
+            on,
+            other: other.as_ref(),
+            line_of: &line_of,
+        };
+        prescription::prescribe(&case, &mut inputs.sink)
+    };
+    let Some(issued) = issued else { return inputs.fail(schema, arguments.json) };
+    let hash = json::hash_of_family(&issued.prescription.protocol.id);
+    let document = json::Prescription::new(&issued.prescription, &shelf, hash, inputs.sink.found(), &inputs.sources);
+    if let Some(folder) = &arguments.out {
+        let text = match serde_json::to_string_pretty(&document) {
+            Ok(text) => text,
+            Err(error) => {
+                inputs.cannot_run(Diagnostic::error("cannot-write", error.to_string()));
+                return inputs.fail(schema, arguments.json);
+            }
+        };
+        if let Err(fault) = write(folder, "prescription.json", &text) {
+            inputs.cannot_run(fault);
+            return inputs.fail(schema, arguments.json);
+        }
+    }
+    if arguments.json {
+        match serde_json::to_string(&document) {
+            Ok(text) => print(&text),
+            Err(error) => {
+                inputs.cannot_run(Diagnostic::error("cannot-write", error.to_string()));
+                return inputs.fail(schema, arguments.json);
+            }
+        }
+    } else {
+        let text = view::prescription::page(&issued.prescription, &shelf, arguments.why);
+        anstream::print!("{text}");
+    }
+    inputs.finish()
+}
+
+/// Writes a file so that nobody ever sees half of it: beside its place first, then in one step into it.
+pub(super) fn write(folder: &Path, name: &str, text: &str) -> Result<(), Diagnostic> {
+    let fault = |error: std::io::Error| {
+        Diagnostic::error("cannot-write", format!("cannot write {}: {error}", folder.join(name).display()))
+    };
+    std::fs::create_dir_all(folder).map_err(fault)?;
+    let unfinished = folder.join(format!(".{name}.{}", std::process::id()));
+    std::fs::write(&unfinished, text).map_err(fault)?;
+    std::fs::rename(&unfinished, folder.join(name)).map_err(fault)
+}

@@ -1,0 +1,12 @@
+//! The commands, behind the binary of the same name.
+//!
+//! Files are opened and the terminal is written to here and nowhere below.
+
+pub mod arguments;
+pub mod command;
+pub mod files;
+pub mod json;
+pub mod outcome;
+pub mod render;
+pub mod shelf;
+pub mod view;

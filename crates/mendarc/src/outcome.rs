@@ -1,0 +1,58 @@
+//! How a run ends: exit status, and never a panic as an answer.
+
+use std::io::Write as _;
+use std::panic::{catch_unwind, AssertUnwindSafe};
+use std::process::ExitCode;
+
+use serde_json::json;
+
+/// How a command ended.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Outcome {
+    /// Done: exit status 0.
+    Done,
+    /// Findings: exit status 1.
+    Findings,
+    /// Could not run: exit status 2.
+    CouldNotRun,
+}
+
+impl From<Outcome> for ExitCode {
+    fn from(outcome: Outcome) -> Self {
+        match outcome {
+            Outcome::Done => Self::SUCCESS,
+            Outcome::Findings => Self::from(1),
+            Outcome::CouldNotRun => Self::from(2),
+        }
+    }
+}
+
+/// Runs a command; a fault of the program itself becomes a message and exit status 2.
+pub fn guarded(run: fn() -> Outcome) -> ExitCode {
+    let as_json = std::env::args_os().any(|argument| argument == "--json");
+    std::panic::set_hook(Box::new(|_| {}));
+    match catch_unwind(AssertUnwindSafe(run)) {
+        Ok(outcome) => outcome.into(),
+        Err(fault) => {
+            let what = fault
+                .downcast_ref::<&str>()
+                .map(|text| (*text).to_owned())
+                .or_else(|| fault.downcast_ref::<String>().cloned())
+                .unwrap_or_else(|| "no details".into());
+            let message = format!("mendarc met a fault of its own and printed nothing: {what}");
+            if as_json {
+                let document = json!({ "diagnostics": [{ "code": "internal-fault", "severity": "error",
+                    "message": message, "file": null, "line": null, "column": null, "helps": [] }] });
+                print(&document.to_string());
+            }
+            eprintln!("error[internal-fault]: {message}");
+            Outcome::CouldNotRun.into()
+        }
+    }
+}
+
+/// Prints a document to stdout; a reader that went away is no fault.
+pub fn print(text: &str) {
+    let mut out = std::io::stdout().lock();
+    let _ = out.write_all(text.as_bytes()).and_then(|()| out.write_all(b"\n")).and_then(|()| out.flush());
+}
