@@ -8,5 +8,5 @@ use libfuzzer_sys::fuzz_target;
 
 fuzz_target!(|text: &str| {
     let mut sink = Sink::new();
-    let _ = protocol::settings::read(FileId(0), text, &mut sink);
+    let _ = prescription::read_settings(FileId(0), text, &mut sink);
 });

@@ -6,7 +6,7 @@ use crate::{Entry, HowKnown, Unit};
 /// Every entry, by id.
 pub static ENTRIES: &[Entry] = &TABLE;
 
-static TABLE: [Entry; 396] = [
+static TABLE: [Entry; 397] = [
     Entry {
         value: Some(70.0),
         sources: &["DVSE"],
@@ -1933,6 +1933,10 @@ static TABLE: [Entry; 396] = [
         ..Entry::new("swelling-same-day", "texts", "same day: swollen arm, or swollen or tender calf", Unit::None, HowKnown::Read)
     },
     Entry {
+        note: Some("Without it a patient whose other arm is painful would have no outward exercise until active motion opens."),
+        ..Entry::new("table-external-rotation-exception", "protocol", "turning outward with the forearm on a table is given without a measured value, where the other arm cannot drive a stick", Unit::None, HowKnown::OwnChoice)
+    },
+    Entry {
         value: Some(40.0),
         ..Entry::new("table-slide-start", "exercise", "elevation with the forearm resting on a table in front", Unit::Degrees, HowKnown::OwnChoice)
     },
@@ -3160,66 +3164,69 @@ pub mod ids {
     /// same day: swollen arm, or swollen or tender calf: a statement.
     pub const SWELLING_SAME_DAY: &Entry = &TABLE[374];
 
+    /// turning outward with the forearm on a table is given without a measured value, where the other arm cannot drive a stick: a statement.
+    pub const TABLE_EXTERNAL_ROTATION_EXCEPTION: &Entry = &TABLE[375];
+
     /// elevation with the forearm resting on a table in front: 40 deg.
-    pub const TABLE_SLIDE_START: &Entry = &TABLE[375];
+    pub const TABLE_SLIDE_START: &Entry = &TABLE[376];
 
     /// minutes until pain tablets work: 30 (30 to 60) min.
-    pub const TABLET_EFFECT_FROM: &Entry = &TABLE[376];
+    pub const TABLET_EFFECT_FROM: &Entry = &TABLE[377];
 
     /// greatest tear dimension from which a tear is treated as large: 30 mm.
-    pub const TEAR_CLASS_LARGE_FROM: &Entry = &TABLE[377];
+    pub const TEAR_CLASS_LARGE_FROM: &Entry = &TABLE[378];
 
     /// greatest tear dimension above which a tear is of the largest class; the size itself is not: 50 mm.
-    pub const TEAR_CLASS_MASSIVE_ABOVE: &Entry = &TABLE[378];
+    pub const TEAR_CLASS_MASSIVE_ABOVE: &Entry = &TABLE[379];
 
     /// greatest tear dimension below which a tear is of the smallest class: 10 mm.
-    pub const TEAR_CLASS_SMALL_BELOW: &Entry = &TABLE[379];
+    pub const TEAR_CLASS_SMALL_BELOW: &Entry = &TABLE[380];
 
     /// a tenotomy is treated as a tenodesis at the start: a statement.
-    pub const TENOTOMY_AS_TENODESIS: &Entry = &TABLE[380];
+    pub const TENOTOMY_AS_TENODESIS: &Entry = &TABLE[381];
 
     /// resistance at the elbow after tenotomy, where the surgeon chooses early use: day 42.
-    pub const TENOTOMY_EARLY_RESISTED: &Entry = &TABLE[381];
+    pub const TENOTOMY_EARLY_RESISTED: &Entry = &TABLE[382];
 
     /// total loss of motion before surgery, smallest group, upper end: 20 (0 to 20) deg.
-    pub const TOTAL_DEFICIT_FIRST_GROUP: &Entry = &TABLE[382];
+    pub const TOTAL_DEFICIT_FIRST_GROUP: &Entry = &TABLE[383];
 
     /// total loss of motion before surgery, middle group, upper end: 70 (25 to 70) deg.
-    pub const TOTAL_DEFICIT_SECOND_GROUP: &Entry = &TABLE[383];
+    pub const TOTAL_DEFICIT_SECOND_GROUP: &Entry = &TABLE[384];
 
     /// a tear over this is very large: 50 mm.
-    pub const VERY_LARGE_ABOVE: &Entry = &TABLE[384];
+    pub const VERY_LARGE_ABOVE: &Entry = &TABLE[385];
 
     /// same day: vomiting that goes on, no urine: a statement.
-    pub const VOMITING_URINE_SAME_DAY: &Entry = &TABLE[385];
+    pub const VOMITING_URINE_SAME_DAY: &Entry = &TABLE[386];
 
     /// weight through one arm in rising from a chair with both hands, estimated: 15 kg.
-    pub const WEIGHT_THROUGH_ARM_CHAIR_RISE: &Entry = &TABLE[386];
+    pub const WEIGHT_THROUGH_ARM_CHAIR_RISE: &Entry = &TABLE[387];
 
     /// weight through one arm in a push-up on the toes, estimated: 30 kg.
-    pub const WEIGHT_THROUGH_ARM_FLOOR_PUSH: &Entry = &TABLE[387];
+    pub const WEIGHT_THROUGH_ARM_FLOOR_PUSH: &Entry = &TABLE[388];
 
     /// weight through one arm in a push-up on the knees, estimated: 20 kg.
-    pub const WEIGHT_THROUGH_ARM_KNEELING_PUSH: &Entry = &TABLE[388];
+    pub const WEIGHT_THROUGH_ARM_KNEELING_PUSH: &Entry = &TABLE[389];
 
     /// weight through one arm in leaning lightly on a hand or an elbow, estimated: 5 kg.
-    pub const WEIGHT_THROUGH_ARM_LEAN: &Entry = &TABLE[389];
+    pub const WEIGHT_THROUGH_ARM_LEAN: &Entry = &TABLE[390];
 
     /// weight through one arm in lying on that side, estimated: 12 kg.
-    pub const WEIGHT_THROUGH_ARM_LYING_ON: &Entry = &TABLE[390];
+    pub const WEIGHT_THROUGH_ARM_LYING_ON: &Entry = &TABLE[391];
 
     /// weight through one arm in a push-up at the wall, estimated: 10 kg.
-    pub const WEIGHT_THROUGH_ARM_WALL_PUSH: &Entry = &TABLE[391];
+    pub const WEIGHT_THROUGH_ARM_WALL_PUSH: &Entry = &TABLE[392];
 
     /// first day on which the wound may be wet without a watertight cover, once healed: day 10.
-    pub const WOUND_DRY_UNTIL: &Entry = &TABLE[392];
+    pub const WOUND_DRY_UNTIL: &Entry = &TABLE[393];
 
     /// same day: spreading redness, pus, heat, swelling or opening of the wound, a stain past the edge of the dressing: a statement.
-    pub const WOUND_SIGNS_SAME_DAY: &Entry = &TABLE[393];
+    pub const WOUND_SIGNS_SAME_DAY: &Entry = &TABLE[394];
 
     /// first day of the wound visit: day 10.
-    pub const WOUND_VISIT_FROM: &Entry = &TABLE[394];
+    pub const WOUND_VISIT_FROM: &Entry = &TABLE[395];
 
     /// last day of the wound visit: day 14.
-    pub const WOUND_VISIT_UNTIL: &Entry = &TABLE[395];
+    pub const WOUND_VISIT_UNTIL: &Entry = &TABLE[396];
 }

@@ -8,11 +8,18 @@ use quantity::{Degrees, PostoperativeDay};
 use crate::dated::Dated;
 use crate::rows::protocols;
 
-/// A goal and the days it is shown on.
+/// A goal and the days it is shown on: from a day until, not including, the day it is due.
 #[derive(Debug, Clone)]
 pub(crate) struct DatedGoal {
     pub shown_from: u16,
     pub line: GoalLine,
+}
+
+impl DatedGoal {
+    /// Whether the goal is worked toward on a day.
+    pub(crate) fn is_shown_on(&self, day: u16) -> bool {
+        self.shown_from <= day && day < self.line.due.count()
+    }
 }
 
 /// The stage as the strictest of the plan's protocols writes it: the one with the latest gate.
@@ -80,7 +87,10 @@ pub(crate) fn all(dated: &Dated<'_>, adopted: &[String]) -> Vec<DatedGoal> {
                 record: Vec::new(),
             }],
         };
-        let shown_from = from_stage.unwrap_or(after_last);
+        // Not before the movement is allowed at all.
+        let opens = dated.change_days().into_iter().find(|&day| dated.value(goal.key, day).is_open());
+        let Some(opens) = opens.filter(|&opens| opens < due) else { continue };
+        let shown_from = from_stage.unwrap_or(after_last).max(opens);
         goals.extend(clipped(dated, line).map(|line| DatedGoal { shown_from, line }));
     }
     goals

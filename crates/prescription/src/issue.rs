@@ -509,7 +509,7 @@ fn spans(context: &Context<'_>, goals: &[goals::DatedGoal], sessions: &[(u16, cr
     let mut days = dated.change_days();
     days.extend(sessions.iter().map(|(day, _)| *day));
     days.extend(dated.stages().iter().map(|(_, gate)| *gate));
-    days.extend(goals.iter().flat_map(|goal| [goal.shown_from, goal.line.due.count() + 1]));
+    days.extend(goals.iter().flat_map(|goal| [goal.shown_from, goal.line.due.count()]));
     days.retain(|&day| day < dated.horizon());
     days.sort_unstable();
     days.dedup();
@@ -520,7 +520,7 @@ fn spans(context: &Context<'_>, goals: &[goals::DatedGoal], sessions: &[(u16, cr
         let session = session.unwrap_or_default();
         let shown: Vec<GoalLine> = goals
             .iter()
-            .filter(|goal| goal.shown_from <= day && day <= goal.line.due.count())
+            .filter(|goal| goal.is_shown_on(day))
             .map(|goal| goal.line.clone())
             .collect();
         let span = SpanOfDays {

@@ -102,6 +102,7 @@ impl Sessions<'_> {
             }
             match self.line(entry, Some(used), day, ceiling, &value) {
                 Ok(line) => session.exercises.push(line),
+                Err(_) if self.not_yet(entry, day) => {}
                 Err(dropped) => {
                     session.dropped.push(dropped);
                     wanting.push((entry, used));
@@ -156,6 +157,17 @@ impl Sessions<'_> {
                 return;
             }
         }
+    }
+
+    /// Whether the protocol itself, with nothing added, does not allow the exercise yet: then nothing was left out.
+    fn not_yet(&self, entry: &Entry, day: u16) -> bool {
+        let grid = &self.dated.plan.grid;
+        entry.demands.iter().any(|demand| {
+            grid.governing(demand.key).is_some_and(|lane| {
+                let column = self.dated.column(demand.key.joint, day);
+                !self.dated.compiled.own_value(self.dated.plan.protocol, lane, column).is_open()
+            })
+        })
     }
 
     fn in_time(&self, used: &ExerciseUse, day: u16) -> bool {

@@ -216,7 +216,7 @@ pub(crate) fn compose(
         exercises,
         goals: goals
             .iter()
-            .filter(|goal| goal.shown_from <= exercise_day && exercise_day <= goal.line.due.count())
+            .filter(|goal| goal.is_shown_on(exercise_day))
             .map(|goal| goal.line.clone())
             .collect(),
         not_before: opened.next_on(within).map(|(place, gate)| NotBefore {

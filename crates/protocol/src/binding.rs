@@ -104,6 +104,11 @@ impl<'f> Compiled<'f> {
         bound
     }
 
+    /// The value a protocol alone gives a lane in a column, before anything is added and before modes cascade.
+    pub fn own_value(&self, protocol: u8, lane: LaneId, column: usize) -> Cell {
+        self.bases[usize::from(protocol)].cells[usize::from(lane.0) * self.grid.columns() + column]
+    }
+
     /// The first fired rule that makes a protocol cap the plan.
     pub fn capping_rule(&self, plan: &Plan, protocol: u8) -> Option<&'f Rule> {
         plan.fired

@@ -19,7 +19,7 @@ pub fn run(arguments: &May) -> Outcome {
         if arguments.json {
             print(&json::activities(&activities));
         } else {
-            anstream::print!("{}", view::may::list(&activities));
+            anstream::print!("{}", view::may::list(&activities, &shelf));
         }
         return inputs.finish();
     }

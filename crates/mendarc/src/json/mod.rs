@@ -71,12 +71,13 @@ pub(crate) fn usual_cautions() -> Vec<String> {
 struct Failure<'a> {
     #[serde(skip_serializing_if = "Option::is_none")]
     schema: Option<&'a str>,
+    cautions: Vec<String>,
     diagnostics: Vec<Diagnostic>,
 }
 
 /// The document of a run that gave nothing.
 pub fn failure(schema: Option<&str>, found: &[Found], sources: &Sources) -> String {
-    to_text(&Failure { schema, diagnostics: diagnostics::all(found, sources) })
+    to_text(&Failure { schema, cautions: usual_cautions(), diagnostics: diagnostics::all(found, sources) })
 }
 
 #[derive(Debug, Serialize, JsonSchema)]

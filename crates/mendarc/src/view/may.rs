@@ -33,10 +33,13 @@ pub fn answer(of: &May, shelf: &Shelf) -> String {
 }
 
 /// Every activity.
-pub fn list(activities: &[(String, String)]) -> String {
+pub fn list(activities: &[(String, String)], shelf: &Shelf) -> String {
     let width = activities.iter().map(|(id, _)| id.len()).max().unwrap_or(0);
-    activities.iter().fold(String::new(), |mut page, (id, title)| {
+    let mut page = activities.iter().fold(String::new(), |mut page, (id, title)| {
         let _ = writeln!(page, "{id:width$}  {title}");
         page
-    })
+    });
+    let caution = shelf.messages.text(wording::cautions::LINE, &[]);
+    let _ = writeln!(page, "\n{}", paint(FAINT, &wrapped(&caution, 96, "")));
+    page
 }

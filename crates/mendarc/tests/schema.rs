@@ -1,0 +1,17 @@
+//! The committed schema of the prescription document is the one its structs give.
+//!
+//! After a change: `MENDARC_WRITE_SCHEMA=1 cargo test -p mendarc --test schema`.
+
+use std::path::Path;
+
+#[test]
+fn the_committed_schema_is_current() {
+    let schema = schemars::schema_for!(mendarc::json::Prescription);
+    let now = serde_json::to_string_pretty(&schema).expect("a schema serializes") + "\n";
+    let path = Path::new(env!("CARGO_MANIFEST_DIR")).join("../../schemas/prescription.schema.json");
+    if std::env::var_os("MENDARC_WRITE_SCHEMA").is_some() {
+        std::fs::write(&path, &now).expect("the schemas folder can be written");
+    }
+    let committed = std::fs::read_to_string(&path).unwrap_or_default();
+    assert!(committed == now, "schemas/prescription.schema.json is not current; see the top of this test");
+}
