@@ -16,9 +16,9 @@ pub struct Change {
     pub from_day: u16,
     /// First day after.
     pub until_day: u16,
-    /// The values of the first plan; the one that differs most from the second.
+    /// The value of the first plan.
     pub a: Cell,
-    /// The value of the second plan at the same days.
+    /// The value of the second plan.
     pub b: Cell,
 }
 
@@ -61,11 +61,10 @@ impl Plan {
                 let (from_day, until_day) = (self.grid.days[column], self.grid.days[column + 1]);
                 let change = Change { lane, key, from_day, until_day, a: own[column], b: others[column] };
                 match changes.last_mut() {
-                    Some(last) if last.lane == lane && last.until_day == from_day => {
+                    Some(last)
+                        if last.lane == lane && last.until_day == from_day && (last.a, last.b) == (change.a, change.b) =>
+                    {
                         last.until_day = until_day;
-                        if change.degrees() > last.degrees() {
-                            (last.a, last.b) = (change.a, change.b);
-                        }
                     }
                     _ => changes.push(change),
                 }

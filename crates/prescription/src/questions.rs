@@ -5,7 +5,7 @@ use std::collections::HashMap;
 use operative::{DimensionId, Facts, Record, DIMENSIONS};
 use plan::{Plan, Question, QuestionChange};
 use protocol::{resolve_into, Compiled, Requested};
-use quantity::{Degrees, PostoperativeDay};
+use quantity::PostoperativeDay;
 
 use crate::reasons::Reasons;
 
@@ -45,16 +45,15 @@ pub(crate) fn all(compiled: &Compiled<'_>, record: &Record, facts: &Facts, reque
     let mut found: Vec<(u64, Vec<Question>)> = Vec::new();
     for fact in &open {
         let others: Vec<&Open> = open.iter().filter(|other| other.dimension != fact.dimension).collect();
-        let mut best: (u64, Vec<plan::Change>) = (0, Vec::new());
+        let mut best: (u64, Difference) = (0, Difference::default());
         for completed in combinations(facts, &others) {
             let now = plans.of(&completed);
             for &class in &fact.classes {
                 let answered = plans.of(&completed.with(fact.dimension, class));
-                if let Some(changes) = differ(&plans.known[&now], &plans.known[&answered]) {
-                    let weight = changes.iter().map(plan::Change::weight).sum::<u64>().max(1);
-                    if weight > best.0 {
-                        best = (weight, changes);
-                    }
+                if let Some(difference) = differ(&plans.known[&now], &plans.known[&answered])
+                    && difference.weight() > best.0
+                {
+                    best = (difference.weight(), difference);
                 }
             }
         }
@@ -78,32 +77,54 @@ pub(crate) fn all(compiled: &Compiled<'_>, record: &Record, facts: &Facts, reque
     Asked { questions, completions }
 }
 
-fn question_changes(changes: &[plan::Change]) -> Vec<QuestionChange> {
-    if changes.is_empty() {
-        return vec![QuestionChange {
-            key: "sling".into(),
-            from_day: PostoperativeDay::SURGERY,
-            until_day: PostoperativeDay::SURGERY,
-            degrees: None,
-        }];
+/// What an answer could change: for each key one run of days and the most degrees, the weightiest first.
+fn question_changes(difference: &Difference) -> Vec<QuestionChange> {
+    let mut runs: Vec<(u64, QuestionChange)> = Vec::new();
+    for change in &difference.limits {
+        let key = change.key.to_string();
+        let (from_day, until_day) = (PostoperativeDay::new(change.from_day), PostoperativeDay::new(change.until_day));
+        match runs.last_mut() {
+            Some((weight, last)) if last.key == key && last.until_day == from_day => {
+                *weight += change.weight();
+                last.until_day = until_day;
+                last.degrees = last.degrees.max(change.degrees());
+            }
+            _ => runs.push((change.weight(), QuestionChange { key, from_day, until_day, degrees: change.degrees() })),
+        }
     }
-    let mut sorted: Vec<&plan::Change> = changes.iter().collect();
-    sorted.sort_by_key(|change| (std::cmp::Reverse(change.weight()), change.lane));
-    sorted
-        .into_iter()
-        .map(|change| QuestionChange {
-            key: change.key.to_string(),
-            from_day: PostoperativeDay::new(change.from_day),
-            until_day: PostoperativeDay::new(change.until_day),
-            degrees: change.degrees().map(|degrees: Degrees| degrees),
-        })
-        .collect()
+    runs.sort_by_key(|(weight, _)| std::cmp::Reverse(*weight));
+    let mut changes: Vec<QuestionChange> = runs.into_iter().map(|(_, change)| change).collect();
+    changes.extend(difference.sling.map(|(from, until)| QuestionChange {
+        key: "sling".into(),
+        from_day: PostoperativeDay::new(from),
+        until_day: PostoperativeDay::new(until),
+        degrees: None,
+    }));
+    changes
+}
+
+/// What differs between two plans.
+#[derive(Debug, Clone, Default)]
+struct Difference {
+    limits: Vec<plan::Change>,
+    /// The days from the first to the last on which the sling is worn differently.
+    sling: Option<(u16, u16)>,
+}
+
+impl Difference {
+    fn weight(&self) -> u64 {
+        let sling = self.sling.map_or(0, |(from, until)| u64::from(until - from));
+        self.limits.iter().map(plan::Change::weight).sum::<u64>() + sling
+    }
 }
 
 /// What differs between two plans; `None` where limits and sling are the same.
-fn differ(a: &Plan, b: &Plan) -> Option<Vec<plan::Change>> {
-    let changes = a.changes(b);
-    (!changes.is_empty() || a.wear != b.wear).then_some(changes)
+fn differ(a: &Plan, b: &Plan) -> Option<Difference> {
+    let limits = a.changes(b);
+    let columns = || a.wear.iter().zip(&b.wear).enumerate().filter(|(_, (a, b))| a != b).map(|(column, _)| column);
+    let sling = columns().next().zip(columns().next_back());
+    let sling = sling.map(|(first, last)| (a.grid.days[first], a.grid.days[last + 1]));
+    (!limits.is_empty() || sling.is_some()).then_some(Difference { limits, sling })
 }
 
 /// The classes of a dimension that some rule or selection tells from one another.

@@ -20,7 +20,7 @@ use crate::view::paint::{paint, wrapped, FAINT, HEADING};
 #[derive(Debug, Default, Serialize)]
 struct Topic {
     topic: String,
-    /// diagnostic, evidence, rule, exercise, activity, care or test.
+    /// diagnostic, evidence, rule, choice, protocol, exercise, activity, care or test.
     kind: &'static str,
     title: String,
     paragraphs: Vec<String>,
@@ -141,6 +141,21 @@ fn of_rule(library: &Library, id: &str) -> Option<Topic> {
         ..Topic::default()
     };
     for family in &library.families {
+        if let Some(choice) = family.choices().find(|choice| choice.id == id) {
+            let text = format!(
+                "A choice of the surgeon's, written in the settings as [[prefer]] with choice = \"{id}\" and option. \
+                 Options, the default first: {}. An option that loosens needs a reason, and one that loosens much is \
+                 written twice.",
+                choice.options.join(", ")
+            );
+            return Some(Topic { kind: "choice", ..topic(&choice.title, text, &choice.evidence) });
+        }
+        if let Some(protocol) = family.protocols.iter().find(|protocol| protocol.id == id) {
+            let stages: Vec<String> =
+                protocol.stages.iter().map(|stage| format!("{} from {}", stage.title, stage.gate)).collect();
+            let text = format!("{}. Stages: {}.", protocol.summary, stages.join(", "));
+            return Some(Topic { kind: "protocol", ..topic(&protocol.title, text, &[]) });
+        }
         for (_, rule) in family.rules() {
             if rule.id == id {
                 let mut text = String::from("It can only lower a limit, move a start later, or lengthen the sling. ");
@@ -249,6 +264,8 @@ fn names(explained: &[Explanation], library: &Library, catalogue: &Catalogue) ->
     names.extend(evidence::ENTRIES.iter().map(|entry| entry.id.to_owned()));
     for family in &library.families {
         names.extend(family.rules().map(|(_, rule)| rule.id.clone()));
+        names.extend(family.choices().map(|choice| choice.id.clone()));
+        names.extend(family.protocols.iter().map(|protocol| protocol.id.clone()));
         for protocol in &family.protocols {
             names.extend(protocol.limits.iter().map(|limit| format!("{}/{}", protocol.id, limit.id)));
         }

@@ -110,13 +110,12 @@ fn recovery_line(page: &mut String, of: &Prescription) {
     });
     let _ = writeln!(page, "  sling   {sling}");
     let mut stages: Vec<char> = vec!['·'; WEEKS * 2];
-    for stage in &of.stages {
-        let at = usize::from(stage.from_day.count()) * 2 / 7;
-        let label: Vec<char> = std::iter::once('|').chain(stage.id.chars()).collect();
-        for (place, sign) in label.into_iter().enumerate() {
-            if let Some(slot) = stages.get_mut(at + place) {
-                *slot = sign;
-            }
+    let places: Vec<usize> = of.stages.iter().map(|stage| usize::from(stage.from_day.count()) * 2 / 7).collect();
+    for (order, (stage, &at)) in of.stages.iter().zip(&places).enumerate() {
+        let until = places.get(order + 1).copied().unwrap_or(WEEKS * 2).min(WEEKS * 2);
+        let label = std::iter::once('|').chain(stage.id.chars());
+        for (slot, sign) in stages.iter_mut().take(until).skip(at).zip(label) {
+            *slot = sign;
         }
     }
     let _ = writeln!(page, "  stage   {}", stages.into_iter().collect::<String>());
