@@ -86,11 +86,11 @@ pub(crate) fn lies_on_the_back(posture: Posture) -> bool {
 }
 
 /// The key as it is asked of the grid.
-pub(crate) fn first_misfit<'d>(
-    demands: &'d [Demand],
+pub(crate) fn first_misfit(
+    demands: &[Demand],
     margin: Margin,
     value: impl Fn(Key) -> Cell,
-) -> Option<(&'d Demand, Fit)> {
+) -> Option<(&Demand, Fit)> {
     demands.iter().enumerate().find_map(|(place, demand)| {
         // Only the first demand is a target; the others are what the pose needs.
         let margin = if place == 0 { margin } else { Margin::NONE };
