@@ -39,6 +39,14 @@ pub fn read<'s>(file: FileId, text: &'s str, sink: &mut Sink) -> Option<Table<'s
     // One fault of syntax often makes a dozen: the first few are the useful ones.
     for error in errors.iter().take(3) {
         let span = error.span().map_or(whole, |range| place(whole, range));
+        if let Some(date) = date_at(text, span) {
+            sink.push(
+                Diagnostic::error("no-such-date", format!("{date} is not in the calendar"))
+                    .at(span)
+                    .help("write a date as 2026-03-02: year, month, day"),
+            );
+            continue;
+        }
         sink.push(
             Diagnostic::error("toml-syntax", error.message().lines().collect::<Vec<_>>().join("; "))
                 .at(span)
@@ -46,6 +54,16 @@ pub fn read<'s>(file: FileId, text: &'s str, sink: &mut Sink) -> Option<Table<'s
         );
     }
     None
+}
+
+/// What looks like a date around a place that would not parse.
+fn date_at(text: &str, span: Span) -> Option<&str> {
+    let line_start = text.get(..span.start as usize)?.rfind('\n').map_or(0, |at| at + 1);
+    let line = text.get(line_start..)?.lines().next()?;
+    let value = line.split_once('=')?.1.trim();
+    let date = value.split(|c: char| c == '#' || c.is_whitespace()).next()?;
+    let shape = |c: char| if c.is_ascii_digit() { '0' } else { c };
+    (date.chars().map(shape).collect::<String>() == "0000-00-00").then_some(date)
 }
 
 impl<'s> Table<'s> {
@@ -96,6 +114,14 @@ impl<'s> Table<'s> {
     /// Takes a key that must be there; its absence is a diagnostic `missing-key`.
     pub fn require(&mut self, key: &'static str, sink: &mut Sink) -> Option<Value<'s>> {
         let value = self.take(key);
+        if value.is_none()
+            && let Some(misspelt) = self.misspelt(key)
+        {
+            sink.push(
+                self.unknown(&misspelt.value).at(misspelt.span).help(format!("did you mean `{key}`? it is needed here")),
+            );
+            return None;
+        }
         if value.is_none() {
             sink.push(
                 Diagnostic::error("missing-key", format!("`{}` is missing", self.path_of(key)))
@@ -104,6 +130,28 @@ impl<'s> Table<'s> {
             );
         }
         value
+    }
+
+    /// Takes out an untouched key that can only be a misspelling of `key`.
+    fn misspelt(&mut self, key: &'static str) -> Option<Spanned<String>> {
+        const SHORTEST: usize = 4;
+        let untouched = self.entries.iter_mut().filter(|entry| entry.value.is_some());
+        let entry = untouched
+            .filter(|entry| key.len() >= SHORTEST && entry.key.len() >= SHORTEST)
+            .find(|entry| nearest(&entry.key, [key]).is_some())?;
+        entry.value = None;
+        Some(Spanned::new(entry.key.clone(), entry.key_span))
+    }
+
+    fn unknown(&self, key: &str) -> Diagnostic {
+        Diagnostic::error(
+            "unknown-key",
+            if self.path.is_empty() {
+                format!("`{}` is not a key of this file", shown(key))
+            } else {
+                format!("`{}` is not a key of `{}`", shown(key), self.path)
+            },
+        )
     }
 
     /// The first line of the table, so that a diagnostic about what is missing stays short.
@@ -190,16 +238,7 @@ impl<'s> Table<'s> {
     /// Reports every key that nobody asked for, with the nearest name that was.
     pub fn finish(self, sink: &mut Sink) {
         for entry in self.entries.iter().filter(|entry| entry.value.is_some()) {
-            let mut fault = Diagnostic::error(
-                "unknown-key",
-                if self.path.is_empty() {
-                    format!("`{}` is not a key of this file", shown(&entry.key))
-                } else {
-                    format!("`{}` is not a key of `{}`", shown(&entry.key), self.path)
-                },
-            )
-            .at(entry.key_span)
-            .fact(format!("known keys: {}", list(self.asked.iter().copied())));
+            let mut fault = self.unknown(&entry.key).at(entry.key_span).fact(format!("known keys: {}", list(self.asked.iter().copied())));
             if let Some(near) = nearest(&entry.key, self.asked.iter().copied()) {
                 fault = fault.help(format!("did you mean `{near}`?"));
             }
@@ -260,6 +299,25 @@ mod tests {
         assert_eq!(check("date = 2026-02-30", ask).len(), 1);
         assert_eq!(check("date = \"2026-02-28\"", ask).len(), 1);
         assert_eq!(check("date = 2026-02-28T10:00:00", ask).len(), 1);
+    }
+
+    #[test]
+    fn a_misspelt_key_that_is_needed_is_one_fault() {
+        let found = check("birth_dat = 1970-01-01", |table, sink| {
+            table.require("birth_date", sink);
+        });
+        assert_eq!(
+            found,
+            ["unknown-key: `birth_dat` is not a key of this file [birth_dat] did you mean `birth_date`? it is needed here"]
+        );
+    }
+
+    #[test]
+    fn a_date_that_is_not_in_the_calendar_is_called_that() {
+        let codes = |text| check(text, |_, _| {}).iter().map(|f| f.split(':').next().unwrap_or("").to_owned()).collect::<Vec<_>>();
+        assert_eq!(codes("date = 2026-02-30"), ["no-such-date"]);
+        assert_eq!(codes("date = 2026-13-01 # a month"), ["no-such-date"]);
+        assert_eq!(codes("date = 2026-"), ["toml-syntax"]);
     }
 
     #[test]

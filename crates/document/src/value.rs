@@ -81,7 +81,13 @@ impl<'s> Value<'s> {
         };
         match value {
             Some(value) if value.is_finite() => Some(Spanned::new(value, self.span)),
-            _ => {
+            Some(_) => {
+                sink.push(
+                    Diagnostic::error("out-of-range", format!("`{}` is not a finite number", self.path)).at(self.span),
+                );
+                None
+            }
+            None => {
                 sink.push(self.wrong_type("a number"));
                 None
             }
