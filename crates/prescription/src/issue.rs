@@ -406,7 +406,7 @@ fn compose(case: &Case<'_>, context: &Context<'_>, opened: &Opened, extras: &Ext
                 .collect(),
             why: why(context, extras, case),
         },
-        stages: stage_lines(context, opened),
+        stages: stage_lines(context, opened, case.on),
         first_allowed: first_allowed(context),
         indices: index(case.record),
         questions: all_questions,
@@ -464,8 +464,10 @@ fn why(context: &Context<'_>, extras: &Extras, case: &Case<'_>) -> Vec<Reason> {
     why
 }
 
-fn stage_lines(context: &Context<'_>, opened: &Opened) -> Vec<StageLine> {
+fn stage_lines(context: &Context<'_>, opened: &Opened, on: Option<Date>) -> Vec<StageLine> {
     let dated = context.dated;
+    // Without a day that is asked about, everything that was ever opened counts.
+    let asked = on.and_then(|on| PostoperativeDay::of(on, context.operated_on)).map_or(u16::MAX, PostoperativeDay::count);
     dated
         .stages()
         .into_iter()
@@ -483,7 +485,7 @@ fn stage_lines(context: &Context<'_>, opened: &Opened) -> Vec<StageLine> {
                 title: stage.title.clone(),
                 from_day: day,
                 from: day.date(context.operated_on),
-                opened: opened.is_open(place),
+                opened: opened.is_open(place, asked),
                 criteria: stage
                     .criteria
                     .iter()

@@ -64,6 +64,18 @@ impl Moves {
         let last_before = days.iter().rposition(|&lives| lives < plan_day);
         last_before.map_or(0, |day| day as u16 + 1)
     }
+
+    /// The day a day of the composed plan was reached for good, as it looks on a day.
+    ///
+    /// A go-back that still lies ahead of `today` does not hide a gate that was passed before it.
+    pub(crate) fn reached_by(&self, plan_day: u16, today: u16) -> u16 {
+        let days = &self.lived[Joint::WholeArm as usize];
+        let until_today = &days[..days.len().min(usize::from(today) + 1)];
+        if until_today.last().is_none_or(|&lives| lives < plan_day) {
+            return self.reaches(plan_day);
+        }
+        until_today.iter().rposition(|&lives| lives < plan_day).map_or(0, |day| day as u16 + 1)
+    }
 }
 
 #[cfg(test)]

@@ -9,25 +9,31 @@ use quantity::PostoperativeDay;
 use crate::dated::Dated;
 use crate::goals::DatedGoal;
 use crate::issue::Context;
-use crate::opened::Openings;
+use crate::moves::Moves;
+use crate::opened::{Opening, Openings};
 use crate::rows;
 use crate::session::{ceiling, Ceiling, Session};
 
-/// Since when each stage is open; `None` where it is not.
+/// What was opened, sorted out against the stages of the plan.
 #[derive(Debug, Clone)]
 pub(crate) struct Opened {
-    /// For each stage of the plan in order: its place, its gate, and the day it took effect.
-    stages: Vec<(usize, u16, Option<u16>)>,
+    stages: Vec<StageOpenings>,
+    moves: Moves,
+}
+
+#[derive(Debug, Clone)]
+struct StageOpenings {
+    place: usize,
+    /// The gate on a day of the composed plan.
+    plan_gate: u16,
+    /// The days it was opened on.
+    opened_on: Vec<u16>,
+    /// The days a go-back closed it again.
+    closed_on: Vec<u16>,
 }
 
 impl Opened {
-    /// Sorts openings out against the stages of the plan.
-    ///
-    /// # Method
-    /// The first stage is open. A stage opened before its gate takes effect at
-    /// the gate. A stage cannot be open while the one before it is not. A
-    /// go-back closes every stage after its own; only an opening on or after
-    /// that day counts again.
+    /// Sorts openings out; what cannot be is a diagnostic.
     pub(crate) fn new(
         dated: &Dated<'_>,
         openings: &Openings,
@@ -35,95 +41,104 @@ impl Opened {
         operated_on: Date,
         sink: &mut Sink,
     ) -> Self {
-        let plan_stages = dated.stages();
-        let names: Vec<&str> = plan_stages.iter().map(|(place, _)| dated.compiled.stages[*place]).collect();
+        let places: Vec<usize> = dated.stages().into_iter().map(|(place, _)| place).collect();
+        let names: Vec<&str> = places.iter().map(|&place| dated.compiled.stages[place]).collect();
         for opening in &openings.0 {
-            if !names.contains(&opening.stage.value.as_str()) {
-                let mut fault = Diagnostic::error(
-                    "unknown-stage",
-                    format!("`{}` is not a stage of this plan", opening.stage.value),
-                )
-                .at(opening.stage.span)
-                .fact(format!("stages: {}", names.join(", ")));
-                if let Some(near) = nearest(&opening.stage.value, names.iter().copied()) {
-                    fault = fault.help(format!("did you mean \"{near}\"?"));
-                }
-                sink.push(fault);
-            }
-            if opening.on.value < operated_on {
+            check(opening, &names, operated_on, sink);
+        }
+        let mut stages: Vec<StageOpenings> = Vec::new();
+        for (order, (&place, name)) in places.iter().zip(&names).enumerate() {
+            let of_stage = || openings.0.iter().filter(|opening| opening.stage.value == *name);
+            let opened_on: Vec<u16> = of_stage()
+                .filter_map(|opening| PostoperativeDay::of(opening.on.value, operated_on))
+                .map(PostoperativeDay::count)
+                .collect();
+            let before_is_closed = order > 1 && stages.last().is_some_and(|before| before.opened_on.is_empty());
+            if let Some(opening) = of_stage().next().filter(|_| before_is_closed) {
                 sink.push(
-                    Diagnostic::error("opened-before-surgery", format!("{} is before the operation", opening.on.value))
-                        .at(opening.on.span),
+                    Diagnostic::error("stage-out-of-order", format!("`{name}` is opened, and the stage before it is not"))
+                        .at(opening.stage.span)
+                        .help("open the stages in their order"),
                 );
             }
-        }
-        let mut stages = Vec::new();
-        let mut before: Option<u16> = Some(0);
-        for (order, (place, gate)) in plan_stages.iter().enumerate() {
-            let name = dated.compiled.stages[*place];
-            let closed_since = backs
+            let closed_on = backs
                 .iter()
-                .filter(|(stage, _)| {
-                    plan_stages.iter().position(|(place, _)| place == stage).is_some_and(|back_to| back_to < order)
-                })
+                .filter(|(stage, _)| places.iter().position(|place| place == stage).is_some_and(|back_to| back_to < order))
                 .map(|(_, day)| *day)
-                .max();
-            let found = openings
-                .0
-                .iter()
-                .filter(|opening| opening.stage.value == name)
-                .filter_map(|opening| Some((opening, PostoperativeDay::of(opening.on.value, operated_on)?.count())))
-                .filter(|(_, day)| closed_since.is_none_or(|closed| *day >= closed))
-                .min_by_key(|(_, day)| *day);
-            let since = if order == 0 { Some(0) } else { found.map(|(_, day)| day.max(*gate)) };
-            let since = match (before, since) {
-                (Some(before), Some(since)) => Some(since.max(before)),
-                (None, Some(_)) => {
-                    if let Some((opening, _)) = found {
-                        sink.push(
-                            Diagnostic::error(
-                                "stage-out-of-order",
-                                format!("`{name}` is opened, and the stage before it is not"),
-                            )
-                            .at(opening.stage.span)
-                            .help("open the stages in their order"),
-                        );
-                    }
-                    None
-                }
-                (_, None) => None,
-            };
-            stages.push((*place, *gate, since));
-            before = since;
+                .collect();
+            stages.push(StageOpenings { place, plan_gate: dated.plan.gates[place].unwrap_or(0), opened_on, closed_on });
         }
-        Self { stages }
+        Self { stages, moves: dated.moves.clone() }
     }
 
-    /// Whether a stage was opened at all.
-    pub(crate) fn is_open(&self, place: usize) -> bool {
-        self.stages.iter().any(|(stage, _, since)| *stage == place && since.is_some())
-    }
-
-    /// The stage in force on a day: the last one opened by then.
-    pub(crate) fn stage_on(&self, day: u16) -> usize {
+    /// Each stage on a day: its place, its gate, and whether it is open.
+    ///
+    /// # Method
+    /// The first stage is open. A stage opened before its gate takes effect at
+    /// the gate. A stage is not open while the one before it is not. A go-back
+    /// closes every stage after its own; only an opening on or after that day
+    /// counts again.
+    fn on(&self, day: u16) -> Vec<(usize, u16, bool)> {
+        let mut before = true;
         self.stages
             .iter()
-            .take_while(|(_, _, since)| since.is_some_and(|since| since <= day))
-            .last()
-            .map_or(0, |(place, _, _)| *place)
+            .enumerate()
+            .map(|(order, stage)| {
+                let gate = self.moves.reached_by(stage.plan_gate, day);
+                let closed = stage.closed_on.iter().copied().filter(|&closed| closed <= day).max();
+                let opened = order == 0
+                    || stage
+                        .opened_on
+                        .iter()
+                        .any(|&opened| opened <= day && closed.is_none_or(|closed| opened >= closed));
+                before = before && opened && gate <= day;
+                (stage.place, gate, before)
+            })
+            .collect()
+    }
+
+    /// Whether a stage was opened by a day, also where its gate still lies ahead.
+    pub(crate) fn is_open(&self, place: usize, day: u16) -> bool {
+        let Some(order) = self.stages.iter().position(|stage| stage.place == place) else { return false };
+        let stage = &self.stages[order];
+        let closed = stage.closed_on.iter().copied().filter(|&closed| closed <= day).max();
+        order == 0
+            || stage.opened_on.iter().any(|&opened| opened <= day && closed.is_none_or(|closed| opened >= closed))
+    }
+
+    /// The stage in force on a day: the last one that is open.
+    pub(crate) fn stage_on(&self, day: u16) -> usize {
+        self.on(day).into_iter().take_while(|(.., open)| *open).last().map_or(0, |(place, ..)| place)
     }
 
     /// The next stage that is not open on a day, with its gate.
     pub(crate) fn next_on(&self, day: u16) -> Option<(usize, u16)> {
-        self.stages
-            .iter()
-            .find(|(_, _, since)| since.is_none_or(|since| since > day))
-            .map(|(place, gate, _)| (*place, *gate))
+        self.on(day).into_iter().find(|(.., open)| !open).map(|(place, gate, _)| (place, gate))
     }
 
     /// The last day before the unopened gate, where a gate holds the plan on this day.
     pub(crate) fn frozen_at(&self, day: u16) -> Option<u16> {
         self.next_on(day).filter(|(_, gate)| *gate <= day).map(|(_, gate)| gate.saturating_sub(1))
+    }
+}
+
+/// An opening names a stage of the plan, and a day from the operation on.
+fn check(opening: &Opening, names: &[&str], operated_on: Date, sink: &mut Sink) {
+    if !names.contains(&opening.stage.value.as_str()) {
+        let mut fault =
+            Diagnostic::error("unknown-stage", format!("`{}` is not a stage of this plan", opening.stage.value))
+                .at(opening.stage.span)
+                .fact(format!("stages: {}", names.join(", ")));
+        if let Some(near) = nearest(&opening.stage.value, names.iter().copied()) {
+            fault = fault.help(format!("did you mean \"{near}\"?"));
+        }
+        sink.push(fault);
+    }
+    if opening.on.value < operated_on {
+        sink.push(
+            Diagnostic::error("opened-before-surgery", format!("{} is before the operation", opening.on.value))
+                .at(opening.on.span),
+        );
     }
 }
 
