@@ -3,6 +3,7 @@
 ## Exercises in which something else moves the operated arm.
 
 exercise-pendulum = Pendulum circles
+    .counted = circles each way
     .purpose = Keeps the joint moving while the muscles rest.
     .start = Stand by a table. Lean on it with your other hand. Let the operated arm hang down.
     .step-1 = Bend forward until your arm hangs free from your body.

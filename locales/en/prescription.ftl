@@ -1,1 +1,3 @@
-# Texts of prescription.
+# Words of a prescription.
+
+prescription-times = times

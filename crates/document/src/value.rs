@@ -158,12 +158,11 @@ impl<'s> Value<'s> {
                 DeValue::Float(number) => number.as_str().to_owned(),
                 _ => unreachable!("checked above"),
             };
-            let unit = example.split_once(' ').map_or("", |(_, unit)| unit);
             sink.push(
                 Diagnostic::error(unit_code(name), format!("{name} has no unit"))
                     .at(self.span)
                     .label(format!("a {name} is needed here, such as \"{example}\""))
-                    .help(format!("if {unit} is meant, write \"{bare} {unit}\"")),
+                    .help(with_unit(&bare, example)),
             );
             return None;
         }
@@ -230,6 +229,15 @@ pub(crate) fn place(near: Span, range: std::ops::Range<usize>) -> Span {
     Span { file: near.file, start: range.start as u32, end: range.end as u32 }
 }
 
+/// How a bare number is written with the unit of an example: "18 mm", or "day 42".
+fn with_unit(bare: &str, example: &str) -> String {
+    match example.split_once(' ') {
+        Some(("day", _)) => format!("if a postoperative day is meant, write \"day {bare}\""),
+        Some((_, unit)) => format!("if {unit} is meant, write \"{bare} {unit}\""),
+        None => format!("write it as \"{example}\""),
+    }
+}
+
 fn unit_code(name: &str) -> &'static str {
     match name {
         "length" => "length-without-unit",
@@ -242,12 +250,11 @@ fn unit_code(name: &str) -> &'static str {
 
 /// The diagnostic for a quantity that could not be read from text.
 pub fn quantity_fault(name: &str, example: &str, text: &Spanned<String>, error: &QuantityError) -> Diagnostic {
-    let unit = example.split_once(' ').map_or("", |(_, unit)| unit);
     let written = shown(&text.value);
     let fault = match error {
         QuantityError::NoUnit => Diagnostic::error(unit_code(name), format!("{name} has no unit"))
             .label(format!("a {name} is needed here, such as \"{example}\""))
-            .help(format!("if {unit} is meant, write \"{} {unit}\"", written.trim())),
+            .help(with_unit(written.trim(), example)),
         QuantityError::NoNumber => {
             Diagnostic::error("not-a-quantity", format!("`{written}` is not a {name}"))
                 .help(format!("write a {name} such as \"{example}\""))

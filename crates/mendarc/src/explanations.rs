@@ -1,9 +1,15 @@
 //! What each diagnostic code means: `explanations/*.toml`.
 
-use diagnostic::{FileId, Sink};
+use diagnostic::{Sink, Sources};
 
 /// The files, by name and text.
 pub const FILES: &[(&str, &str)] = &[
+    ("explanations/file.toml", include_str!("../../../explanations/file.toml")),
+    ("explanations/record.toml", include_str!("../../../explanations/record.toml")),
+    ("explanations/settings.toml", include_str!("../../../explanations/settings.toml")),
+    ("explanations/protocol.toml", include_str!("../../../explanations/protocol.toml")),
+    ("explanations/exercise.toml", include_str!("../../../explanations/exercise.toml")),
+    ("explanations/command.toml", include_str!("../../../explanations/command.toml")),
 ];
 
 /// What a diagnostic code means.
@@ -18,10 +24,11 @@ pub struct Explanation {
 }
 
 /// Every explanation, in the order of the files.
-pub fn all(sink: &mut Sink) -> Vec<Explanation> {
+pub fn all(sources: &mut Sources, sink: &mut Sink) -> Vec<Explanation> {
     let mut explanations = Vec::new();
-    for (file, (_, text)) in (0..).zip(FILES) {
-        let Some(mut table) = document::read(FileId(file), text, sink) else { continue };
+    for (name, text) in FILES {
+        let file = sources.add(*name, *text);
+        let Some(mut table) = document::read(file, text, sink) else { continue };
         for mut entry in table.tables("explanation", sink) {
             let mut needed = |key, sink: &mut Sink| {
                 entry.require(key, sink).and_then(|value| value.text(sink)).map(|text| text.value)

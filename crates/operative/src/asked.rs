@@ -4,7 +4,7 @@ use body::Joint;
 
 use crate::dimension::DimensionId;
 use crate::dimensions::{dim, DIMENSIONS};
-use crate::facts::{size_class, Facts};
+use crate::facts::{changes_nothing, size_class, Facts};
 use crate::record::Record;
 
 /// Muscles whose measured activity bounds the early exercises.
@@ -42,6 +42,22 @@ impl Facts {
 }
 
 impl Record {
+    /// What was done and changes no plan, to be said so.
+    pub fn without_effect(&self) -> Vec<&str> {
+        let also = &self.operation.also;
+        let mut done = Vec::new();
+        if also.subacromial_decompression.is_some_and(|done| done.value) {
+            done.push("subacromial decompression");
+        }
+        if also.microfracture.is_some_and(|done| done.value) {
+            done.push("microfracture");
+        }
+        let listed = also.other.iter().flat_map(|other| &other.value);
+        done.extend(listed.map(|other| other.value.as_str()).filter(|other| changes_nothing(other)));
+        done.dedup();
+        done
+    }
+
     /// The dimensions that more of the record could settle, each with the classes it could come to.
     ///
     /// # Method
@@ -56,7 +72,11 @@ impl Record {
             .filter(|(id, _)| !answers.contains(id) && self.applies(*id) && !self.missing(*id).is_empty())
             .map(|(id, dimension)| {
                 let least = match id {
-                    dim::TEAR_SIZE => self.operation.tear.anteroposterior.map_or(0, |size| size_class(size.value)),
+                    dim::TEAR_SIZE => {
+                        let tear = &self.operation.tear;
+                        let written = [tear.anteroposterior, tear.mediolateral, tear.retraction];
+                        written.iter().flatten().map(|size| size_class(size.value)).max().unwrap_or(0)
+                    }
                     dim::SUBSCAPULARIS => 1,
                     _ => 0,
                 };

@@ -60,7 +60,8 @@ impl Record {
             ]
             .map(|(path, size)| of(path, size, |size| format!("{size} mm")))
             .into(),
-            dim::REPAIRED_TENDONS | dim::REPAIR_CONSTRUCT => self.basis_repairs(),
+            dim::REPAIRED_TENDONS => self.basis_repairs(),
+            dim::REPAIR_CONSTRUCT => self.basis_construct(),
             dim::INFRASPINATUS => self.basis_tendon(Tendon::Infraspinatus),
             dim::TERES_MINOR => self.basis_tendon(Tendon::TeresMinor),
             dim::SUBSCAPULARIS => self.basis_subscapularis(),

@@ -20,13 +20,27 @@ impl Record {
         or_no_tendon(each.collect())
     }
 
+    /// The repairs that are partial, else those not recorded, else all.
+    pub(crate) fn basis_construct(&self) -> Vec<Basis> {
+        let all = self.basis_repairs();
+        let partial: Vec<Basis> = all.iter().filter(|basis| basis.shown.ends_with("partial repair")).cloned().collect();
+        let open: Vec<Basis> = all.iter().filter(|basis| basis.shown.ends_with(NOT_RECORDED)).cloned().collect();
+        [partial, open, all].into_iter().find(|found| !found.is_empty()).unwrap_or_default()
+    }
+
     /// One key of each repaired tendon.
     pub(crate) fn basis_of_each(
         &self,
         key: &str,
         value: impl Fn(&TendonEntry) -> Option<Spanned<&'static str>>,
     ) -> Vec<Basis> {
-        let each = self.repaired_tendons().map(|tendon| {
+        // The worst is what led to the class: the bad ones, else those not recorded, else all.
+        let all: Vec<&TendonEntry> = self.repaired_tendons().collect();
+        let bad: Vec<&TendonEntry> =
+            all.iter().copied().filter(|t| value(t).is_some_and(|found| ["poor", "high"].contains(&found.value))).collect();
+        let open: Vec<&TendonEntry> = all.iter().copied().filter(|t| value(t).is_none()).collect();
+        let chosen = [bad, open, all].into_iter().find(|tendons| !tendons.is_empty()).unwrap_or_default();
+        let each = chosen.into_iter().map(|tendon| {
             let name = tendon.name.value;
             let value = value(tendon);
             let shown = value.map_or(NOT_RECORDED, |value| value.value);

@@ -93,7 +93,10 @@ pub fn facts(record: &Record) -> Facts {
     set(dim::SMOKING, yes_no(risk.smoking.map(|s| s.value)));
     set(dim::DIABETES, yes_no(risk.diabetes.map(|d| d.value)));
     set(dim::OTHER_SHOULDER, other_shoulder(record));
-    let listed = also.other.as_ref().is_some_and(|other| !other.value.is_empty());
+    let listed = also
+        .other
+        .as_ref()
+        .is_some_and(|other| other.value.iter().any(|procedure| !changes_nothing(&procedure.value)));
     set(dim::OTHER_PROCEDURE, u8::from(listed));
     set(dim::SLOWER, record.surgeon.slower.map_or(0, |slower| 1 + u8::from(slower.value)));
     set(dim::STIFF_SHOULDER, match record.surgeon.stiff_shoulder.map(|answer| answer.value) {
@@ -104,6 +107,12 @@ pub fn facts(record: &Record) -> Facts {
     set(dim::BEYOND_DELAYED, u8::from(record.surgeon.beyond_delayed.is_some()));
 
     Facts { classes, safe_arcs: safe_arcs(record) }
+}
+
+/// Whether a procedure of the free list is one that changes no plan.
+pub(crate) fn changes_nothing(procedure: &str) -> bool {
+    let procedure = procedure.trim().to_lowercase();
+    ["microfracture", "subacromial decompression", "decompression", "acromioplasty"].contains(&procedure.as_str())
 }
 
 /// `no`, `yes`, `unknown`, which is the order of every such dimension.

@@ -126,14 +126,16 @@ impl Record {
     }
 
     fn missing_size(&self) -> Vec<Missing> {
+        // One of the two stands for the other in the class, and still the other could be the greater.
         let tear = &self.operation.tear;
-        if tear.mediolateral.is_some() || tear.retraction.is_some() {
-            return Vec::new();
+        let mut asked = Vec::new();
+        if tear.mediolateral.is_none() {
+            asked.push(ask("operation.tear.mediolateral", "how wide was the tear, from the footprint toward the middle?"));
         }
-        vec![
-            ask("operation.tear.mediolateral", "how wide was the tear, from the footprint toward the middle?"),
-            ask("operation.tear.retraction", "how far had the edge of the tendon drawn back?"),
-        ]
+        if tear.retraction.is_none() {
+            asked.push(ask("operation.tear.retraction", "how far had the edge of the tendon drawn back?"));
+        }
+        asked
     }
 
     /// One question for each repaired tendon that lacks a key.

@@ -5,20 +5,20 @@ use document::nearest;
 use exercise::Catalogue;
 use jiff::civil::Date;
 use operative::{facts, Facts, Record};
-use plan::{
-    Criterion, FirstAllowed, GoalLine, Index, LaneId, Prescription, ProtocolUsed, Reason, SpanOfDays, StageLine,
-};
+use plan::{GoalLine, Prescription, ProtocolUsed, SpanOfDays};
 use protocol::{resolve, Compiled, Library};
 use quantity::PostoperativeDay;
 
+use crate::cautions;
 use crate::choose;
-use crate::dated::{Dated, Loosened};
+use crate::dated::Dated;
 use crate::goals;
+use crate::lines;
+use crate::loosen;
 use crate::moves::{BackTo, Moves};
 use crate::opened::Openings;
 use crate::questions;
 use crate::reasons::Reasons;
-use crate::resting::Allowance;
 use crate::rows;
 use crate::session::{Other, Sessions};
 use crate::settings::Settings;
@@ -144,7 +144,7 @@ pub(crate) fn with_context<T>(
         loosened: Vec::new(),
     };
     let moved = moved(case.settings);
-    let shown = loosen(&mut dated, case.settings, sink);
+    let shown = loosen::loosen(&mut dated, case.settings, sink);
     loosened.extend(shown);
     let back_stages: Vec<(usize, u16)> = backs.iter().map(|(stage, back)| (*stage, back.day)).collect();
     let opened = Opened::new(&dated, case.openings, &back_stages, case.record.operation_date(), sink);
@@ -282,105 +282,9 @@ fn moved(settings: &Settings) -> Vec<String> {
     holds.chain(backs).collect()
 }
 
-/// Applies loosenings, last of all; each needs its confirmation where it is large.
-fn loosen(dated: &mut Dated<'_>, settings: &Settings, sink: &mut Sink) -> Vec<String> {
-    let mut shown = Vec::new();
-    for loosening in &settings.loosenings {
-        let grid = dated.plan.grid.clone();
-        let lanes: Vec<LaneId> = (0_u8..)
-            .map(LaneId)
-            .zip(&grid.keys)
-            .filter(|(_, key)| {
-                **key == loosening.key
-                    || (loosening.key.position == body::Position::Any
-                        && key.in_position(body::Position::Any) == loosening.key)
-            })
-            .map(|(lane, _)| lane)
-            .collect();
-        let Some(&lane) = lanes.first() else {
-            sink.push(
-                Diagnostic::error("no-such-key", format!("no limit is written for `{}`", loosening.key))
-                    .at(loosening.written.span),
-            );
-            continue;
-        };
-        let days: Vec<u16> = (loosening.from_day..loosening.until_day.min(dated.horizon())).collect();
-        let looser: Vec<u16> = days.iter().copied().filter(|&day| loosening.up_to > dated.unloosened(lane, day)).collect();
-        if looser.is_empty() {
-            sink.push(
-                Diagnostic::warning("loosens-nothing", format!("the plan already allows `{}` this far", loosening.key))
-                    .at(loosening.written.span),
-            );
-            continue;
-        }
-        let greatest = looser
-            .iter()
-            .filter_map(|&day| {
-                let change = plan::Change {
-                    lane,
-                    key: loosening.key,
-                    from_day: day,
-                    until_day: day + 1,
-                    a: dated.unloosened(lane, day),
-                    b: loosening.up_to,
-                };
-                change.degrees()
-            })
-            .max();
-        let large = looser.len() > usize::from(evidence::ids::LARGE_LOOSENING_DAYS.days().count())
-            || greatest.is_some_and(|degrees| degrees > evidence::ids::LARGE_LOOSENING_DEGREES.degrees());
-        if large && loosening.confirm.as_ref().map(|confirm| &confirm.value) != Some(&loosening.written.value) {
-            sink.push(
-                Diagnostic::error("not-confirmed", "a loosening this large is written twice")
-                    .at(loosening.confirm.as_ref().map_or(loosening.written.span, |confirm| confirm.span))
-                    .help(format!("if it is meant, add `confirm = \"{}\"`", loosening.written.value)),
-            );
-            continue;
-        }
-        dated.loosened.push(Loosened {
-            lanes,
-            from: loosening.from_day,
-            until: loosening.until_day,
-            cell: loosening.up_to,
-            reason: loosening.reason.value.clone(),
-        });
-        shown.push(format!(
-            "{} from day {} to day {}: {} ({})",
-            loosening.key,
-            loosening.from_day,
-            loosening.until_day - 1,
-            choose::in_words(loosening.up_to, loosening.key),
-            loosening.reason.value
-        ));
-    }
-    cascade_kept(dated, settings, sink);
-    shown
-}
-
-/// A loosened mode may not go further than the mode it rests on.
-fn cascade_kept(dated: &Dated<'_>, settings: &Settings, sink: &mut Sink) {
-    for (loosened, written) in dated.loosened.iter().zip(&settings.loosenings) {
-        let key = written.key;
-        let Some(below) = key.mode.rests_on().map(|mode| key.in_mode(mode)).filter(|below| below.exists()) else { continue };
-        let broken = (loosened.from..loosened.until.min(dated.horizon()))
-            .find(|&day| dated.value(key, day) > dated.value(below, day));
-        if let Some(day) = broken {
-            sink.push(
-                Diagnostic::error(
-                    "loosening-above-its-mode",
-                    format!("on day {day} `{key}` would go further than `{below}`"),
-                )
-                .at(written.written.span)
-                .help("loosen the mode it rests on as well, or not this far"),
-            );
-        }
-    }
-}
-
 fn compose(case: &Case<'_>, context: &Context<'_>, opened: &Opened, extras: &Extras, sink: &mut Sink) -> Prescription {
     let dated = context.dated;
     let operated_on = context.operated_on;
-    let date = |day: u16| PostoperativeDay::new(day).date(operated_on);
     let adopted: Vec<String> = case.settings.adopted_goals.iter().map(|goal| goal.value.clone()).collect();
     check_adopted(case, dated, sink);
     let goals = goals::all(dated, &adopted);
@@ -404,105 +308,28 @@ fn compose(case: &Case<'_>, context: &Context<'_>, opened: &Opened, extras: &Ext
                 .filter(|(place, _)| dated.plan.caps & (1 << place) != 0)
                 .map(|(_, capping)| capping.id.clone())
                 .collect(),
-            why: why(context, extras, case),
+            why: lines::why(context, extras, case),
         },
-        stages: stage_lines(context, opened, case.on),
-        first_allowed: first_allowed(context),
-        indices: index(case.record),
+        stages: lines::stage_lines(context, opened, case.on),
+        first_allowed: lines::first_allowed(context),
+        indices: lines::index(case.record),
         questions: all_questions,
         completions: asked.completions,
         visits: visits::all(dated, operated_on, &case.settings.clinic, sink),
         returns: returns::all(context),
-        cautions: cautions(context, &spans, date, sink),
+        cautions: cautions::all(
+            context,
+            case.record,
+            &spans,
+            opened,
+            case.on.and_then(|on| PostoperativeDay::of(on, operated_on)).map(PostoperativeDay::count),
+            sink,
+        ),
         loosened: extras.loosened.clone(),
         moved: extras.moved.clone(),
         today,
         spans,
     }
-}
-
-/// Why this protocol: the selection, the surgeon's choice, and what caps it.
-fn why(context: &Context<'_>, extras: &Extras, case: &Case<'_>) -> Vec<Reason> {
-    let dated = context.dated;
-    let family = &dated.compiled.family.file;
-    let chosen = dated.compiled.protocol(dated.plan.protocol);
-    let mut why = Vec::new();
-    let fired: Vec<_> = family.selects.iter().filter(|select| select.when.holds(&dated.facts)).collect();
-    for select in fired.iter().filter(|select| select.protocol == chosen.id) {
-        why.push(Reason {
-            rule: format!("{}/{}", family.id, select.id),
-            text: select.title.clone(),
-            evidence: select.evidence.clone(),
-            record: context.reasons.places(&select.when),
-        });
-    }
-    if fired.is_empty() && chosen.id == family.default {
-        why.push(Reason {
-            rule: format!("{}/default", family.id),
-            text: format!("{}: nothing in the record asks for another protocol", chosen.title),
-            evidence: family.selects.iter().flat_map(|select| select.evidence.iter().copied()).collect(),
-            record: context.reasons.selection(),
-        });
-    }
-    if extras.requested.0.is_some() && why.is_empty() {
-        let reason = case.settings.choice.as_ref().and_then(|choice| choice.reason.as_ref());
-        why.push(Reason {
-            rule: "surgeons-choice".into(),
-            text: match reason {
-                Some(reason) => format!("chosen by the surgeon: {}", reason.value),
-                None => "chosen by the surgeon".into(),
-            },
-            evidence: Vec::new(),
-            record: Vec::new(),
-        });
-    }
-    for rule in dated.compiled.capping_rules(&dated.plan) {
-        if rule.cap.as_ref() != Some(&chosen.id) {
-            why.push(context.reasons.of_rule(rule));
-        }
-    }
-    why
-}
-
-fn stage_lines(context: &Context<'_>, opened: &Opened, on: Option<Date>) -> Vec<StageLine> {
-    let dated = context.dated;
-    // Without a day that is asked about, everything that was ever opened counts.
-    let asked = on.and_then(|on| PostoperativeDay::of(on, context.operated_on)).map_or(u16::MAX, PostoperativeDay::count);
-    dated
-        .stages()
-        .into_iter()
-        .filter_map(|(place, gate)| {
-            let stage = goals::stage(dated, place)?;
-            let day = PostoperativeDay::new(gate);
-            let reason = |rule: String, text: &str, evidence: &[&'static evidence::Entry]| Reason {
-                rule,
-                text: text.to_owned(),
-                evidence: evidence.to_vec(),
-                record: context.reasons.selection(),
-            };
-            Some(StageLine {
-                id: stage.id.clone(),
-                title: stage.title.clone(),
-                from_day: day,
-                from: day.date(context.operated_on),
-                opened: opened.is_open(place, asked),
-                criteria: stage
-                    .criteria
-                    .iter()
-                    .map(|criterion| Criterion {
-                        id: criterion.id.clone(),
-                        text: criterion.text.clone(),
-                        reasons: vec![reason(
-                            format!("criterion/{}/{}", stage.id, criterion.id),
-                            &criterion.text,
-                            &criterion.evidence,
-                        )],
-                    })
-                    .collect(),
-                reasons: vec![reason(format!("gate/{}", stage.id), "gate of the stage", &stage.evidence)],
-            })
-        })
-        .collect()
 }
 
 /// Runs of days within which nothing changes.
@@ -556,108 +383,6 @@ fn same(a: &SpanOfDays, b: &SpanOfDays) -> bool {
         && a.exercises == b.exercises
         && a.dropped == b.dropped
         && a.replaced == b.replaced
-}
-
-/// The first day of each joint, movement and mode, in any position.
-fn first_allowed(context: &Context<'_>) -> Vec<FirstAllowed> {
-    let dated = context.dated;
-    let grid = &dated.plan.grid;
-    let days = dated.change_days();
-    let mut first: Vec<FirstAllowed> = Vec::new();
-    for (lane, key) in (0_u8..).map(LaneId).zip(&grid.keys) {
-        let Some(&day) = days.iter().find(|&&day| dated.cell(lane, day).is_open()) else { continue };
-        let mut reasons = context.reasons.of_limit(lane, day);
-        if day > 0 {
-            for reason in context.reasons.of_limit(lane, day - 1) {
-                if reasons.iter().all(|known| known.rule != reason.rule) {
-                    reasons.push(reason);
-                }
-            }
-        }
-        let line = FirstAllowed {
-            key: key.in_position(body::Position::Any),
-            day: PostoperativeDay::new(day),
-            date: PostoperativeDay::new(day).date(context.operated_on),
-            reasons,
-        };
-        match first.iter_mut().find(|known| known.key == line.key) {
-            Some(known) if known.day <= line.day => {}
-            Some(known) => *known = line,
-            None => first.push(line),
-        }
-    }
-    first
-}
-
-fn index(record: &Record) -> Vec<Index> {
-    let index = operative::healing_index(record);
-    if !index.applies {
-        return Vec::new();
-    }
-    vec![Index {
-        id: "rotator-cuff-healing",
-        score: index.score,
-        low: index.low,
-        high: index.high,
-        missing: index.missing,
-        of: index.of,
-        meaning: index.meaning,
-        evidence: index.evidence.iter().filter_map(|id| evidence::entry(id)).collect(),
-    }]
-}
-
-/// What the clinician should know, beside the usual cautions.
-fn cautions(
-    context: &Context<'_>,
-    spans: &[SpanOfDays],
-    date: impl Fn(u16) -> Date,
-    sink: &mut Sink,
-) -> Vec<String> {
-    let dated = context.dated;
-    let mut cautions = Vec::new();
-    let remarks = dated.compiled.family.rules.cautions.iter();
-    let own = rows::protocols(dated).flat_map(|protocol| &protocol.rules.cautions);
-    cautions.extend(remarks.chain(own).filter(|remark| remark.when.holds(&dated.facts)).map(|remark| remark.title.clone()));
-    if dated.facts.protected().subscapularis {
-        cautions.push(
-            "no early exercise tested is quiet for the subscapularis: its repair is protected by its own limits, not by the ceiling of muscle activity".into(),
-        );
-    }
-    for arc in dated.facts.safe_arcs.iter().filter(|arc| arc.until.is_none()) {
-        if let Some(day) = dated.arc_ends(&arc) {
-            cautions.push(format!(
-                "the safe arc of {} names no day: it binds until active motion opens ({})",
-                arc.movement,
-                date(dated.moves.reaches(day))
-            ));
-        }
-    }
-    let turns = [body::Movement::ExternalRotation, body::Movement::InternalRotation];
-    for span in spans {
-        let worked = span.dropped.iter().find(|dropped| {
-            context.catalogue.get(&dropped.id).and_then(|entry| entry.target()).is_some_and(|target| turns.contains(&target.key.movement))
-        });
-        let left = span.exercises.iter().any(|line| turns.contains(&line.key.movement));
-        if let Some(dropped) = worked.filter(|_| !left) {
-            cautions.push(format!(
-                "days {} to {}: no rotation exercise is left ({})",
-                span.from_day.count(),
-                span.until_day.count() - 1,
-                dropped.because
-            ));
-        }
-        let position = span.sling.position;
-        if span.sling.wear != plan::Wear::None && !Allowance::on(dated, span.from_day.count()).holds_sling(position) {
-            sink.push(
-                Diagnostic::warning(
-                    "sling-between-two-limits",
-                    format!("from day {} no sling position lies inside the limits", span.from_day.count()),
-                )
-                .help("the safe arcs leave neither neutral nor the forearm on the belly: the surgeon decides"),
-            );
-        }
-    }
-    cautions
 }
 
 fn check_adopted(case: &Case<'_>, dated: &Dated<'_>, sink: &mut Sink) {

@@ -6,11 +6,14 @@
 //! is always an argument.
 #![deny(missing_docs)]
 
+mod cautions;
 mod choose;
 mod dated;
 mod fits;
 mod goals;
 mod issue;
+mod lines;
+mod loosen;
 mod may;
 mod moves;
 mod opened;
@@ -22,6 +25,7 @@ mod rows;
 mod session;
 mod settings;
 mod settings_read;
+mod stiffness;
 mod today;
 mod visits;
 

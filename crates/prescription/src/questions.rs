@@ -228,10 +228,37 @@ pub(crate) fn blocking(reasons: &Reasons<'_>, has_loosening: bool) -> Vec<Questi
         if promised {
             text.push_str("; the answer says loosened, and the settings hold no loosening of passive motion");
         }
+        if let Some(offer) = question.offers_passive_from.and_then(|from| offer(dated, from.count())) {
+            text.push_str(&offer);
+        }
         if !open.is_empty() {
             text.push_str(&format!("; not recorded: {}", open.join(", ")));
         }
         questions.push(Question { path: question.path.clone(), text, changes: Vec::new() });
     }
     questions
+}
+
+/// The loosening that a question offers beside the plan as composed: the first passive limits, opened earlier.
+fn offer(dated: &crate::dated::Dated<'_>, from: u16) -> Option<String> {
+    let grid = &dated.plan.grid;
+    let opened: Vec<(body::Key, u16, plan::Cell)> = grid
+        .keys
+        .iter()
+        .filter(|key| key.joint == body::Joint::Shoulder && key.mode == body::Mode::Passive)
+        .filter_map(|key| {
+            let first = dated.change_days().into_iter().find(|&day| dated.value(*key, day).is_open())?;
+            Some((*key, first, dated.value(*key, first)))
+        })
+        .collect();
+    let first = opened.iter().map(|(_, first, _)| *first).min().filter(|first| *first > from)?;
+    let lines: Vec<String> = opened
+        .iter()
+        .filter(|(_, opens, _)| *opens == first)
+        .map(|(key, _, cell)| format!("{key} {}", crate::choose::in_words(*cell, *key)))
+        .collect();
+    Some(format!(
+        "; plan one is this page as composed; plan two would be this page with passive motion opened from day {from} until day {first} by the surgeon's own loosening: {}",
+        lines.join(", ")
+    ))
 }

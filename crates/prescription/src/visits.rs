@@ -11,6 +11,12 @@ use crate::settings::Clinic;
 
 /// Every visit: those the protocol names, and one at each gate, on the first clinic day from then on.
 pub(crate) fn all(dated: &Dated<'_>, operated_on: Date, clinic: &Clinic, sink: &mut Sink) -> Vec<VisitLine> {
+    if clinic.days.is_empty() {
+        sink.push(
+            Diagnostic::note("no-clinic-days", "no clinic days are set, so visits stand on the day they are due, weekends too")
+                .help("write [clinic] with days = [\"Mon\", \"Thu\"] in the settings"),
+        );
+    }
     let mut visits = Vec::new();
     let mut named: Vec<(u16, u16, &str)> = Vec::new();
     for visit in protocols(dated).flat_map(|protocol| &protocol.visits) {

@@ -67,10 +67,14 @@ impl<'f> Compiled<'f> {
         let mut bound = Vec::new();
         let width = self.grid.columns();
         let at = usize::from(lane.0) * width + column;
-        for (index, rule) in self.rules.iter().enumerate().filter(|(index, _)| plan.fired.contains(*index)) {
-            let binds = rule.ops.iter().any(|op| {
-                op.lane == lane && (op.from..op.until).contains(&(column as u8)) && op.cell == value
-            });
+        for index in fired(plan) {
+            // The ops of a rule stand in the order of their lanes.
+            let ops = &self.rules[index].ops;
+            let of_lane = &ops[ops.partition_point(|op| op.lane < lane)..];
+            let binds = of_lane
+                .iter()
+                .take_while(|op| op.lane == lane)
+                .any(|op| op.cell == value && (op.from..op.until).contains(&(column as u8)));
             if binds {
                 bound.push(Binding::Rule { rule: self.rule(index) });
             }
@@ -79,10 +83,10 @@ impl<'f> Compiled<'f> {
             let until = arc.until.map(|day| day.count());
             let until = until.or_else(|| self.safe_arc_stage.and_then(|stage| plan.gates[stage]));
             let in_time = until.is_none_or(|day| self.grid.days[column] < day);
-            if in_time
-                && Cell::up_to(Bound::Angle(arc.up_to)) == value
-                && self.bound_by_arc(arc.movement).any(|capped| capped == lane)
-            {
+            let caps = Cell::up_to(Bound::Angle(arc.up_to)) == value
+                && self.bound_by_arc(arc.movement).any(|capped| capped == lane);
+            let closes = value == Cell::NO && self.efforts_beyond_arc(arc.movement).any(|closed| closed == lane);
+            if in_time && (caps || closes) {
                 bound.push(Binding::SafeArc { index: arc.index });
             }
         }
@@ -111,8 +115,7 @@ impl<'f> Compiled<'f> {
 
     /// The first fired rule that makes a protocol cap the plan.
     pub fn capping_rule(&self, plan: &Plan, protocol: u8) -> Option<&'f Rule> {
-        plan.fired
-            .iter()
+        fired(plan)
             .map(|index| &self.rules[index])
             .find(|rule| rule.cap == Some(usize::from(protocol)))
             .map(|rule| rule.rule)
@@ -150,4 +153,16 @@ impl<'f> Compiled<'f> {
         }
         bound
     }
+}
+
+/// The rules that fired, in order; it goes from bit to bit because every value of a plan asks.
+fn fired(plan: &Plan) -> impl Iterator<Item = usize> {
+    let mut bits = plan.fired.0;
+    std::iter::from_fn(move || {
+        let index = bits.trailing_zeros() as usize;
+        (bits != 0).then(|| {
+            bits &= bits - 1;
+            index
+        })
+    })
 }

@@ -159,6 +159,16 @@ impl<'f> Compiled<'f> {
         })
     }
 
+    /// The lanes of effort without movement away from the side that a safe arc of a movement closes.
+    pub(crate) fn efforts_beyond_arc(&self, movement: Movement) -> impl Iterator<Item = LaneId> + '_ {
+        let capped: Vec<Movement> =
+            self.bound_by_arc(movement).map(|lane| self.grid.keys[usize::from(lane.0)].movement).collect();
+        (0_u8..).zip(&self.grid.keys).filter_map(move |(lane, key)| {
+            let beyond = key.joint == Joint::Shoulder && key.is_effort() && key.position == Position::Any;
+            (beyond && capped.contains(&key.movement)).then_some(LaneId(lane))
+        })
+    }
+
     /// The protocol of a place.
     pub fn protocol(&self, place: u8) -> &'f ProtocolFile {
         &self.family.protocols[usize::from(place)]
@@ -171,7 +181,7 @@ impl<'f> Compiled<'f> {
 }
 
 /// Every key in any position, and the keys in the positions that files name.
-fn lanes(family: &Family) -> Vec<Key> {
+pub(crate) fn lanes(family: &Family) -> Vec<Key> {
     let mut keys = ALL_KEYS.clone();
     let own = family.protocols.iter().flat_map(|protocol| &protocol.limits);
     let of_rules = family.rules().flat_map(|(_, rule)| &rule.limits);
@@ -187,7 +197,7 @@ fn lanes(family: &Family) -> Vec<Key> {
 }
 
 /// The days on which anything of the family can change, and the horizon at the end.
-fn days(family: &Family, extra: &[u16]) -> Vec<u16> {
+pub(crate) fn days(family: &Family, extra: &[u16]) -> Vec<u16> {
     let mut days = vec![0];
     let horizon = family.protocols.iter().map(|protocol| protocol.horizon.count()).max().unwrap_or(0);
     let of_limit = |days: &mut Vec<u16>, limit: &Limit| {
@@ -294,6 +304,8 @@ fn compile_rule<'f>(
             }
         }
     }
+    // What binds a value is looked up by lane; the order of caps changes no plan.
+    ops.sort_by_key(|op| op.lane);
     let wear = rule
         .slings
         .iter()

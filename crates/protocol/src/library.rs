@@ -139,7 +139,9 @@ fn join(protocol: &mut ProtocolFile, part: ProtocolFile) {
     protocol.limits.extend(part.limits);
     // What a part adds comes first in a session: hand and elbow before the shoulder would surprise nobody,
     // but the shoulder is what the session is for, so it stays first.
-    protocol.exercises.extend(part.exercises);
+    // What the protocol lists itself, with its own dose, stands.
+    let own: Vec<String> = protocol.exercises.iter().map(|used| used.id.clone()).collect();
+    protocol.exercises.extend(part.exercises.into_iter().filter(|used| !own.contains(&used.id)));
     protocol.goals.extend(part.goals);
     protocol.returns.extend(part.returns);
     protocol.postures.extend(part.postures);

@@ -1,8 +1,80 @@
-//! What only a whole family can show.
-use diagnostic::Sink;
+//! What only a whole family can show: contradictions, gaps, and lines that can
+//! never come true.
+//!
+//! That a rule loosens is not among the faults: rules are composed with the
+//! protocol by the lowest value, so a rule that names a higher one changes nothing.
+//!
+//! Each protocol is looked at under the options that count by default and under
+//! every other option, one at a time.
+
+mod caps;
+mod days;
+mod demands;
+mod duplicates;
+mod exercises;
+mod limits;
+mod names;
+mod reach;
+mod size;
+mod under;
+mod words;
+
+use diagnostic::{FileId, Severity, Sink};
 use exercise::Catalogue;
 
 use crate::Family;
+use under::Under;
 
 /// Checks a family against itself and the catalogue.
-pub(crate) fn family(_family: &Family, _catalogue: &Catalogue, _sink: &mut Sink) {}
+///
+/// # Method
+/// A family with a file that could not be read whole is left for the next time:
+/// every line that is missing would be told as a gap.
+///
+/// # Errors
+/// - `unknown-stage`, `unknown-protocol`, `unknown-choice`, `unknown-option`, `unknown-exercise`, `unknown-activity`
+/// - `duplicate-id`: an id that stands for two things
+/// - `contradiction`: two limits for one key, or two sling lines for one day
+/// - `gap`: days without a sling line, steps with a hole, stages that do not start with surgery or are out of order
+/// - `limit-falls`: a limit that gets stricter as the days go by
+/// - `limit-never-lifts`: a limit that ends neither by a day nor by the surgeon, or a movement never opened
+/// - `modes-upside-down`: a mode that goes further than the mode it rests on
+/// - `goal-above-limit`, `criterion-out-of-reach`, `exercise-never-allowed`
+/// - `cap-not-stricter`: a cap that allows what the default does not
+/// - `family-too-large`: more than the tables of a plan hold
+pub(crate) fn family(family: &Family, catalogue: &Catalogue, sink: &mut Sink) {
+    if !was_read_whole(family, sink) {
+        return;
+    }
+    let errors = sink.errors();
+    names::check(family, catalogue, sink);
+    duplicates::check(family, sink);
+    days::check(family, sink);
+    limits::check(family, sink);
+    if !size::fits(family, sink) {
+        return;
+    }
+    let whole = sink.errors() == errors;
+    let alternatives = Under::all(family);
+    reach::goals(&alternatives, sink);
+    reach::criteria(&alternatives, catalogue, sink);
+    exercises::check(&alternatives, catalogue, sink);
+    // After a limit that is missing or doubled these would only tell its consequences.
+    if whole {
+        limits::check_options(&alternatives, sink);
+        limits::check_modes(&alternatives, sink);
+        caps::check(&alternatives, sink);
+    }
+}
+
+fn was_read_whole(family: &Family, sink: &Sink) -> bool {
+    let of_protocols = family.protocols.iter().flat_map(|protocol| {
+        std::iter::once(protocol.span).chain(protocol.limits.iter().map(|limit| limit.span))
+    });
+    let of_rules = family.rules().map(|(_, rule)| rule.span);
+    let files: Vec<FileId> =
+        std::iter::once(family.file.span).chain(of_protocols).chain(of_rules).map(|span| span.file).collect();
+    !sink.found().iter().any(|fault| {
+        fault.severity == Severity::Error && fault.span.is_some_and(|span| files.contains(&span.file))
+    })
+}

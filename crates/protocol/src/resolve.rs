@@ -110,6 +110,11 @@ pub fn resolve_into(compiled: &Compiled<'_>, facts: &Facts, requested: Requested
                 forward(plan, 0, end);
             }
         }
+        // Effort away from the side cannot be held to an angle, so the arc leaves it at the side alone.
+        for lane in compiled.efforts_beyond_arc(arc.movement) {
+            let start = usize::from(lane.0) * width;
+            lower(&mut plan.cells[start..start + end], Cell::NO);
+        }
     }
 
     for (lane, below) in compiled.rests_on.iter().enumerate() {

@@ -19,7 +19,7 @@ pub fn shipped(root: &Path) -> anyhow::Result<Vec<String>> {
                 "exercises" => super::exercise::schema(),
                 "protocols" if path.ends_with("/family.toml") => super::protocol::family(),
                 "protocols" => super::protocol::protocol(),
-                _ if path.contains("settings") => super::settings::schema(),
+                _ if path.contains("practice") => super::settings::schema(),
                 _ if path.contains("opened") => continue,
                 _ => super::record::schema(),
             };

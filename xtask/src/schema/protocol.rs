@@ -70,6 +70,7 @@ pub fn family() -> Value {
             ("answered_by", facts()),
             ("unless_capped_by", id()),
             ("only_when_chosen", id()),
+            ("offers_passive_from", day()),
             ("when", when()),
             ("when_any", when()),
             ("evidence", evidence()),
@@ -306,6 +307,13 @@ fn rule() -> Value {
 fn remark() -> Value {
     table(
         &["id", "title"],
-        &[("id", id()), ("title", text()), ("when", when()), ("when_any", when()), ("evidence", evidence())],
+        &[
+            ("id", id()),
+            ("title", text()),
+            ("when", when()),
+            ("when_any", when()),
+            ("invites", boolean()),
+            ("evidence", evidence()),
+        ],
     )
 }

@@ -51,7 +51,7 @@ struct Value {
 pub fn run(arguments: &Explain) -> Outcome {
     let mut inputs = Inputs::default();
     let shelf = Shelf::new(&mut inputs.sources, &mut inputs.sink);
-    let explained = explanations::all(&mut inputs.sink);
+    let explained = explanations::all(&mut inputs.sources, &mut inputs.sink);
     let wanted = arguments.topic.trim();
     let found = of_code(&explained, wanted)
         .or_else(|| of_evidence(wanted))

@@ -147,6 +147,8 @@ pub struct Exercise {
     pub sets: u16,
     pub repetitions: u16,
     pub repetitions_to: Option<u16>,
+    /// What the repetitions count, such as "circles each way".
+    pub counted: String,
     pub hold_s: u16,
     pub times_per_day: u16,
     pub days_per_week: Option<u16>,
@@ -485,6 +487,7 @@ fn exercise(line: &ExerciseLine, shelf: &Shelf) -> Exercise {
         sets: line.sets,
         repetitions: line.repetitions,
         repetitions_to: line.repetitions_to,
+        counted: shelf.counted(&line.id),
         hold_s: line.hold_s,
         times_per_day: line.times_per_day,
         days_per_week: line.days_per_week,

@@ -170,7 +170,12 @@ fn questions(page: &mut String, of: &Prescription) {
     }
     let limiting: Vec<_> = of.questions.iter().filter(|question| !question.changes.is_empty()).collect();
     for question in &limiting {
-        let most = question.changes.iter().max_by_key(|change| change.degrees);
+        // What a surgeon asks first: when may the arm be moved?
+        let told = ["shoulder/forward elevation/any/passive", "elbow/flexion/any/active"];
+        let most = told
+            .iter()
+            .find_map(|key| question.changes.iter().find(|change| change.key == *key))
+            .or_else(|| question.changes.iter().max_by_key(|change| change.degrees));
         let effect = most.map_or(String::new(), |change| {
             let degrees = change.degrees.map_or(String::new(), |degrees| format!(", by up to {degrees}°"));
             format!(
@@ -362,6 +367,7 @@ fn measure(bound: Bound) -> String {
 fn exercises(page: &mut String, of: &Prescription, shelf: &Shelf, why: bool) {
     section(page, "Exercises (what is new; each stays until its line ends)");
     let mut before: Vec<(&str, String)> = Vec::new();
+    let (mut left_out, mut left_out_now): (Vec<String>, Vec<String>) = (Vec::new(), Vec::new());
     for span in &of.spans {
         let now: Vec<(&str, String)> =
             span.exercises.iter().map(|line| (line.id.as_str(), exercise(line, shelf))).collect();
@@ -387,8 +393,13 @@ fn exercises(page: &mut String, of: &Prescription, shelf: &Shelf, why: bool) {
             let _ = writeln!(page, "    {}", paint(FAINT, &wrapped(&format!("ends: {}", ended.join("; ")), WIDTH, "      ")));
         }
         for dropped in span.dropped.iter().filter(|_| why) {
-            let _ = writeln!(page, "    {}", paint(FAINT, &format!("left out: {}: {}", shelf.title(&dropped.id), dropped.because)));
+            let text = format!("left out: {}: {}", shelf.title(&dropped.id), dropped.because);
+            if !left_out.contains(&text) {
+                let _ = writeln!(page, "    {}", paint(FAINT, &text));
+            }
+            left_out_now.push(text);
         }
+        left_out = std::mem::take(&mut left_out_now);
         for replaced in &span.replaced {
             let text = format!("{} stands in for {}", shelf.title(&replaced.taken), shelf.title(&replaced.dropped));
             if !page.contains(&text) {
@@ -413,12 +424,13 @@ fn exercise(line: &ExerciseLine, shelf: &Shelf) -> String {
     if line.sets > 1 {
         let _ = write!(text, ", {} sets", line.sets);
     }
+    let counted = shelf.counted(&line.id);
     match line.repetitions_to {
         Some(to) => {
-            let _ = write!(text, ", {} to {to} times", line.repetitions);
+            let _ = write!(text, ", {} to {to} {counted}", line.repetitions);
         }
         None => {
-            let _ = write!(text, ", {} times", line.repetitions);
+            let _ = write!(text, ", {} {counted}", line.repetitions);
         }
     }
     if line.hold_s > 0 {
@@ -477,7 +489,11 @@ fn returns(page: &mut String, of: &Prescription, shelf: &Shelf, why: bool) {
 }
 
 fn visits(page: &mut String, of: &Prescription) {
+    let weekends = of.visits.iter().all(|visit| visit.day == visit.due_day);
     section(page, "Visits");
+    if weekends {
+        let _ = writeln!(page, "  {}", paint(FAINT, "no clinic days are set: each visit stands on the day it is due"));
+    }
     for visit in &of.visits {
         let moved = if visit.day == visit.due_day {
             String::new()

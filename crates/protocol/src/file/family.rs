@@ -3,9 +3,11 @@
 use diagnostic::{Diagnostic, FileId, Sink};
 use document::{nearest, Table};
 use operative::{dim, dimension, DIMENSIONS};
+use quantity::PostoperativeDay;
 
 use super::evidence_of::{self, UseOf};
 use super::rules::{condition_of, read_when, text_of};
+use super::steps::day_number;
 use super::{Condition, FamilyFile, FamilyQuestion, OnRequest, Select};
 
 /// Reads a family file.
@@ -91,9 +93,13 @@ fn read_question(mut table: Table<'_>, sink: &mut Sink) -> Option<FamilyQuestion
         found
     });
     let unless_capped_by = table.text("unless_capped_by", sink).map(|text| text.value);
+    let offers = table.quantity("offers_passive_from", "day", "day 1", PostoperativeDay::parse, sink);
     let only_when_chosen = table.text("only_when_chosen", sink).map(|text| text.value);
     let when = read_when(&mut table, sink);
     let evidence = evidence_of::read(&mut table, UseOf::Goal, sink);
+    if let Some(offers) = offers {
+        evidence_of::demand(&[day_number(offers.value, offers.span)], &evidence, sink);
+    }
     table.finish(sink);
     Some(FamilyQuestion {
         id: id?,
@@ -101,6 +107,7 @@ fn read_question(mut table: Table<'_>, sink: &mut Sink) -> Option<FamilyQuestion
         text: text?,
         answered_by: answered_by?,
         unless_capped_by,
+        offers_passive_from: offers.map(|offers| offers.value),
         only_when_chosen,
         when,
         evidence,

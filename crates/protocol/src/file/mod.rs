@@ -81,6 +81,8 @@ pub struct FamilyQuestion {
     pub answered_by: DimensionId,
     /// Not asked where this protocol is chosen or caps the plan.
     pub unless_capped_by: Option<String>,
+    /// The day from which passive motion would be opened by the loosening that the question offers.
+    pub offers_passive_from: Option<PostoperativeDay>,
     /// Asked only where this protocol is the one chosen.
     pub only_when_chosen: Option<String>,
     /// When it is asked.
@@ -400,6 +402,9 @@ pub struct Remark {
     pub title: String,
     /// When it is said.
     pub when: When,
+    /// Whether it invites a looser plan: then it is said only where the fact is recorded and no finding asks for a
+    /// slower one.
+    pub invites: bool,
     /// Where it comes from.
     pub evidence: Vec<&'static Entry>,
 }

@@ -1,0 +1,149 @@
+//! The document of a prescription: its keys, its days without a gap, and the file `--out` writes.
+
+use serde_json::Value;
+
+use crate::runs::{example_records, mendarc, Written};
+
+#[track_caller]
+fn has(object: &Value, keys: &[&str]) {
+    for key in keys {
+        assert!(object.get(key).is_some(), "`{key}` is missing in {object}");
+    }
+}
+
+fn items<'v>(object: &'v Value, key: &str) -> &'v [Value] {
+    object[key].as_array().unwrap_or_else(|| panic!("`{key}` is no list in {object}"))
+}
+
+#[test]
+fn every_example_has_the_keys_of_the_contract_and_no_gap() {
+    for record in example_records() {
+        let run = mendarc(&["prescribe", &record, "--json"]);
+        let document = run.document();
+        assert_eq!(document["schema"], "mendarc.prescription/1");
+        has(&document, &["operation", "protocol", "stages", "spans", "first_allowed", "indices", "questions"]);
+        has(&document, &["visits", "cautions", "diagnostics"]);
+        has(&document["operation"], &["date", "side"]);
+        has(&document["protocol"], &["id", "edition", "sha256", "why"]);
+        assert_eq!(document["protocol"]["sha256"].as_str().map(str::len), Some(64), "{record}");
+        assert!(!items(&document["protocol"], "why").is_empty(), "{record}");
+        assert!(!items(&document, "cautions").is_empty(), "{record}");
+        for stage in items(&document, "stages") {
+            has(stage, &["id", "title", "from_day", "from", "opened", "criteria"]);
+        }
+        let mut next = 0;
+        for span in items(&document, "spans") {
+            has(span, &["from_day", "until_day", "from", "until", "stage", "sling", "limits", "goals", "exercises"]);
+            assert_eq!(span["from_day"].as_u64(), Some(next), "{record}: a gap");
+            next = span["until_day"].as_u64().expect("a day");
+            assert!(next > span["from_day"].as_u64().unwrap_or(0), "{record}: an empty run of days");
+            has(&span["sling"], &["wear", "position", "except", "reasons"]);
+            rows(span, &record);
+        }
+        assert_eq!(next, 365, "{record}");
+        for first in items(&document, "first_allowed") {
+            has(first, &["joint", "movement", "mode", "day", "date", "reasons"]);
+        }
+    }
+}
+
+fn rows(span: &Value, record: &str) {
+    for limit in items(span, "limits") {
+        has(limit, &["joint", "movement", "position", "mode", "allowed", "max_deg", "max_load_kg", "max_effort_percent"]);
+        let bounds = ["max_deg", "max_load_kg", "max_effort_percent"].map(|key| limit[key].as_f64());
+        let counted = bounds.iter().flatten().count();
+        assert_eq!(counted, usize::from(limit["allowed"] == "up_to"), "{record}: {limit}");
+        if limit["joint"] == "whole arm" {
+            assert_eq!((limit["position"].as_str(), limit["mode"].as_str()), (Some("any"), Some("resisted")), "{limit}");
+            assert_ne!(limit["max_load_kg"].as_f64(), Some(0.0), "{limit}");
+        }
+        let reasons = items(limit, "reasons");
+        assert!(!reasons.is_empty(), "{record}: a limit without a reason: {limit}");
+        for reason in reasons {
+            has(reason, &["rule", "evidence", "record"]);
+        }
+    }
+    let mut seen = std::collections::BTreeSet::new();
+    for exercise in items(span, "exercises") {
+        has(exercise, &["id", "title", "joint", "movement", "position", "mode", "sets", "repetitions", "hold_s"]);
+        has(exercise, &["times_per_day", "target_deg", "load_kg", "reasons"]);
+        assert!(seen.insert(exercise["id"].to_string()), "{record}: {} twice", exercise["id"]);
+        assert!(!items(exercise, "reasons").is_empty(), "{record}: {exercise}");
+    }
+    for goal in items(span, "goals") {
+        has(goal, &["joint", "movement", "position", "mode", "from_deg", "to_deg", "due_day", "held_by_limit", "reasons"]);
+    }
+}
+
+/// Every key of the shoulder in every run of days; where named positions allow more, theirs.
+#[test]
+fn every_key_of_the_shoulder_is_listed_in_every_run_of_days() {
+    for record in example_records() {
+        let document = mendarc(&["prescribe", &record, "--json"]).document();
+        for span in items(&document, "spans") {
+            for key in body::ALL_KEYS.iter().filter(|key| key.joint == body::Joint::Shoulder) {
+                let listed = items(span, "limits").iter().any(|limit| {
+                    limit["joint"] == "shoulder"
+                        && limit["movement"] == key.movement.name()
+                        && limit["mode"] == key.mode.name()
+                });
+                assert!(listed, "{record}: {key} from day {}", span["from_day"]);
+            }
+        }
+    }
+}
+
+#[test]
+fn a_day_has_its_effective_limits_and_what_comes_next() {
+    let arguments = ["prescribe", "examples/small-cuff.toml", "--opened", "examples/opened.toml", "--on", "2026-04-20"];
+    let with_json: Vec<&str> = arguments.iter().copied().chain(["--json"]).collect();
+    let document = mendarc(&with_json).document();
+    let today = &document["today"];
+    has(today, &["day", "stage", "basis", "sling", "limits", "exercises", "goals", "not_before"]);
+    assert_eq!((today["day"].as_u64(), today["basis"].as_str()), (Some(49), Some("frozen")));
+    assert_eq!(today["stage"], "assisted");
+    assert_eq!(today["not_before"]["stage"], "active");
+    assert_eq!((today["not_before"]["day"].as_u64(), today["not_before"]["date"].as_str()), (Some(42), Some("2026-04-13")));
+    assert!(mendarc(&["prescribe", "examples/small-cuff.toml", "--json"]).document()["today"].is_null());
+    let spoken = mendarc(&arguments);
+    assert!(spoken.stdout.contains("not before Mon 13 Apr 2026"), "{}", spoken.stdout);
+}
+
+#[test]
+fn out_writes_what_json_prints() {
+    let files = Written::new();
+    let folder = files.path("made/on the way");
+    let run = mendarc(&["prescribe", "examples/large-cuff.toml", "--json", "--out", &folder]);
+    assert_eq!(run.status, 0, "{}", run.stderr);
+    let written = std::fs::read_to_string(format!("{folder}/prescription.json")).expect("the file was written");
+    let written: Value = serde_json::from_str(&written).expect("it is JSON");
+    assert_eq!(written, run.document());
+    let left: Vec<_> = std::fs::read_dir(&folder).expect("the folder").map(|file| file.expect("a file").file_name()).collect();
+    assert_eq!(left, ["prescription.json"], "nothing unfinished is left");
+}
+
+/// A run that fails writes no file.
+#[test]
+fn out_writes_nothing_partial() {
+    let files = Written::new();
+    let record = files.file("record.toml", "[patient]\n");
+    let folder = files.path("out");
+    assert_eq!(mendarc(&["prescribe", &record, "--out", &folder]).status, 1);
+    assert!(!std::path::Path::new(&folder).exists());
+}
+
+#[test]
+fn the_same_files_give_the_same_bytes() {
+    let run = || mendarc(&["prescribe", "examples/subscapularis.toml", "--json"]).stdout;
+    assert_eq!(run(), run());
+    let page = || mendarc(&["prescribe", "examples/subscapularis.toml", "--why"]).stdout;
+    assert_eq!(page(), page());
+}
+
+#[test]
+fn a_page_that_is_no_terminal_has_no_color() {
+    for arguments in [&["prescribe", "examples/small-cuff.toml"][..], &["may", "--list"], &["explain", "staged-passive-start"]] {
+        let run = mendarc(arguments);
+        assert!(!run.stdout.contains('\u{1b}') && !run.stderr.contains('\u{1b}'), "{arguments:?}");
+    }
+}

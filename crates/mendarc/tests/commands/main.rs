@@ -1,0 +1,9 @@
+//! The binary as a user meets it: exit statuses, documents, files, and what a changed line changes.
+
+mod changes;
+mod codes;
+mod documents;
+mod files;
+mod runs;
+mod sheets;
+mod status;

@@ -1,0 +1,193 @@
+//! What the clinician should know beside the limits.
+
+use body::Movement;
+use diagnostic::{Diagnostic, Sink};
+use evidence::ids;
+use exercise::Purpose;
+use operative::Record;
+use plan::{SpanOfDays, Wear};
+use quantity::PostoperativeDay;
+
+use crate::issue::Context;
+use crate::resting::Allowance;
+use crate::rows;
+use crate::stiffness::Runs;
+use crate::today::Opened;
+
+/// Purposes a patient should not be left without while the protocol lists an exercise for them.
+const NEEDED: [(Purpose, &str); 3] = // not medical: a list of purposes
+    [(Purpose::Elevation, "elevation"), (Purpose::ExternalRotation, "outward rotation"), (Purpose::Elbow, "elbow")];
+
+/// Every caution of a prescription.
+pub(crate) fn all(
+    context: &Context<'_>,
+    record: &Record,
+    spans: &[SpanOfDays],
+    opened: &Opened,
+    on: Option<u16>,
+    sink: &mut Sink,
+) -> Vec<String> {
+    let mut cautions = remarks(context);
+    cautions.extend(of_findings(context, record));
+    cautions.extend(slower_not_recorded(context, record));
+    cautions.extend(left_without(context, spans));
+    cautions.extend(Runs::of(context.dated).beyond_caps());
+    cautions.extend(waiting(context, opened, on));
+    sling_between(context, spans, sink);
+    cautions
+}
+
+/// Remarks of the files; one that invites a looser plan only where the fact is recorded and nothing asks for a slower one.
+fn remarks(context: &Context<'_>) -> Vec<String> {
+    let dated = context.dated;
+    let capping = !dated.compiled.capping_rules(&dated.plan).is_empty();
+    let of_family = dated.compiled.family.rules.cautions.iter();
+    of_family
+        .chain(rows::protocols(dated).flat_map(|protocol| &protocol.rules.cautions))
+        .filter(|remark| remark.when.holds(&dated.facts))
+        .filter(|remark| {
+            let recorded = remark.when.holding(&dated.facts).all(|c| !dated.facts.is_unknown(c.dimension));
+            !remark.invites || (recorded && !capping)
+        })
+        .map(|remark| remark.title.clone())
+        .collect()
+}
+
+fn of_findings(context: &Context<'_>, record: &Record) -> Vec<String> {
+    let dated = context.dated;
+    let mut cautions = Vec::new();
+    if dated.facts.protected().subscapularis {
+        cautions.push(
+            "no early exercise tested is quiet for the subscapularis: its repair is protected by its own limits, not by the ceiling of muscle activity".into(),
+        );
+    }
+    let done = record.without_effect();
+    if !done.is_empty() {
+        cautions.push(format!("{}: {}", done.join(", "), ids::DECOMPRESSION_NO_CHANGE.what));
+    }
+    for arc in dated.facts.safe_arcs.iter().filter(|arc| arc.until.is_none()) {
+        if let Some(day) = dated.arc_ends(&arc) {
+            let date = PostoperativeDay::new(dated.moves.reaches(day)).date(context.operated_on);
+            cautions.push(format!(
+                "the safe arc of {} names no day: it binds until active motion opens ({date})",
+                arc.movement
+            ));
+        }
+    }
+    cautions
+}
+
+/// Findings that would only raise a question, and are not recorded: named, and nothing more.
+fn slower_not_recorded(context: &Context<'_>, record: &Record) -> Vec<String> {
+    let dated = context.dated;
+    let facts = &dated.facts;
+    let family = &dated.compiled.family;
+    let mut cautions = Vec::new();
+    for question in &family.file.questions {
+        let capped = question.unless_capped_by.as_ref().is_some_and(|id| {
+            rows::protocols(dated).any(|protocol| protocol.id == *id)
+        });
+        if capped || facts.class(question.answered_by) > 0 || question.when.holds(facts) {
+            continue;
+        }
+        let open: Vec<String> = question
+            .when
+            .all
+            .iter()
+            .chain(&question.when.any)
+            .filter(|condition| facts.is_unknown(condition.dimension))
+            .flat_map(|condition| record.missing(condition.dimension))
+            .map(|missing| missing.path)
+            .collect();
+        if !open.is_empty() {
+            cautions.push(format!(
+                "not recorded, and would raise the question of a slower plan if found: {}",
+                open.join(", ")
+            ));
+        }
+    }
+    cautions
+}
+
+/// Runs of days on which an exercise was left out and none of its purpose remains.
+fn left_without(context: &Context<'_>, spans: &[SpanOfDays]) -> Vec<String> {
+    let mut cautions = Vec::new();
+    for (purpose, name) in NEEDED {
+        let of_purpose =
+            |id: &str| context.catalogue.get(id).is_some_and(|entry| entry.purpose == Some(purpose));
+        let mut runs: Vec<(u16, u16, String)> = Vec::new();
+        for span in spans {
+            let Some(dropped) = span.dropped.iter().find(|dropped| of_purpose(&dropped.id)) else { continue };
+            if span.exercises.iter().any(|line| of_purpose(&line.id)) {
+                continue;
+            }
+            match runs.last_mut() {
+                Some((_, until, _)) if *until == span.from_day.count() => *until = span.until_day.count(),
+                _ => runs.push((span.from_day.count(), span.until_day.count(), dropped.because.clone())),
+            }
+        }
+        cautions.extend(runs.into_iter().map(|(from, until, because)| {
+            format!(
+                "days {from} to {}: no {name} exercise to do alone is left ({because}); a therapist may move the arm inside the limits",
+                until - 1
+            )
+        }));
+    }
+    cautions
+}
+
+/// A sling worn past its cap because a gate waits for the surgeon.
+fn waiting(context: &Context<'_>, opened: &Opened, on: Option<u16>) -> Option<String> {
+    let day = on?.min(context.dated.horizon().saturating_sub(1));
+    let frozen_at = opened.frozen_at(day)?;
+    let (stage, gate) = opened.next_on(day)?;
+    let still_worn = context.dated.wear(frozen_at) != Wear::None && context.dated.wear(day) == Wear::None;
+    let cap = ids::CAP_IN_SLING.days().count();
+    let sling = if still_worn && day >= cap {
+        format!("; the sling is worn on day {day}, over the cap of {cap} days, because of this gate alone")
+    } else {
+        String::new()
+    };
+    Some(format!(
+        "waiting for the surgeon: the gate of `{}` was due on day {gate} and is not opened{sling}",
+        context.dated.compiled.stages[stage]
+    ))
+}
+
+/// Days on which neither sling position lies inside the resting allowance.
+fn sling_between(context: &Context<'_>, spans: &[SpanOfDays], sink: &mut Sink) {
+    let between = spans.iter().find(|span| {
+        span.sling.wear != Wear::None
+            && !Allowance::on(context.dated, span.from_day.count()).holds_sling(span.sling.position)
+    });
+    if let Some(span) = between {
+        sink.push(
+            Diagnostic::warning(
+                "sling-between-two-limits",
+                format!("from day {} no sling position lies inside the limits", span.from_day.count()),
+            )
+            .help("the safe arcs leave neither neutral nor the forearm on the belly: the surgeon decides"),
+        );
+    }
+    // A rule that shuts inward turning while an arc shuts outward turning leaves the sling in between as well.
+    let inward = body::Key::any(body::Joint::Shoulder, Movement::InternalRotation, body::Mode::Passive);
+    let shut = spans.iter().find(|span| {
+        span.sling.position == plan::SlingPosition::InternalRotation
+            && span.sling.wear != Wear::None
+            && span.limits.iter().any(|row| {
+                row.key == inward && row.reasons.iter().any(|reason| !reason.rule.contains('/') && reason.rule != "closed-world" && reason.rule != "safe-arc")
+            })
+    });
+    if let Some(span) = shut.filter(|_| between.is_none()) {
+        sink.push(
+            Diagnostic::warning(
+                "sling-between-two-limits",
+                format!(
+                    "from day {} a safe arc wants the forearm on the belly and a rule shuts inward rotation",
+                    span.from_day.count()
+                ),
+            )
+            .help("the surgeon decides how the sling holds the arm"),
+        );
+    }
+}

@@ -1,0 +1,110 @@
+//! Loosenings by the surgeon's own decision: applied last, outside every proof, always printed.
+
+use diagnostic::{Diagnostic, Sink};
+use plan::LaneId;
+
+use crate::choose;
+use crate::dated::{Dated, Loosened};
+use crate::settings::Settings;
+
+/// Applies loosenings, last of all; each needs its confirmation where it is large.
+pub(crate) fn loosen(dated: &mut Dated<'_>, settings: &Settings, sink: &mut Sink) -> Vec<String> {
+    let mut shown = Vec::new();
+    for loosening in &settings.loosenings {
+        let grid = dated.plan.grid.clone();
+        let lanes: Vec<LaneId> = (0_u8..)
+            .map(LaneId)
+            .zip(&grid.keys)
+            .filter(|(_, key)| {
+                **key == loosening.key
+                    || (loosening.key.position == body::Position::Any
+                        && key.in_position(body::Position::Any) == loosening.key)
+            })
+            .map(|(lane, _)| lane)
+            .collect();
+        let Some(&lane) = lanes.first() else {
+            sink.push(
+                Diagnostic::error("no-such-key", format!("no limit is written for `{}`", loosening.key))
+                    .at(loosening.written.span),
+            );
+            continue;
+        };
+        let days: Vec<u16> = (loosening.from_day..loosening.until_day.min(dated.horizon())).collect();
+        let looser: Vec<u16> = days.iter().copied().filter(|&day| loosening.up_to > dated.unloosened(lane, day)).collect();
+        if looser.is_empty() {
+            sink.push(
+                Diagnostic::warning("loosens-nothing", format!("the plan already allows `{}` this far", loosening.key))
+                    .at(loosening.written.span),
+            );
+            continue;
+        }
+        let greatest = looser
+            .iter()
+            .filter_map(|&day| {
+                let change = plan::Change {
+                    lane,
+                    key: loosening.key,
+                    from_day: day,
+                    until_day: day + 1,
+                    a: dated.unloosened(lane, day),
+                    b: loosening.up_to,
+                };
+                change.degrees()
+            })
+            .max();
+        // Entries on the same key count together: a large loosening cut in pieces is a large one.
+        let together = settings
+            .loosenings
+            .iter()
+            .filter(|other| other.key == loosening.key)
+            .flat_map(|other| other.from_day..other.until_day.min(dated.horizon()))
+            .collect::<std::collections::BTreeSet<u16>>();
+        let large = together.len() > usize::from(evidence::ids::LARGE_LOOSENING_DAYS.days().count())
+            || greatest.is_some_and(|degrees| degrees > evidence::ids::LARGE_LOOSENING_DEGREES.degrees());
+        if large && loosening.confirm.as_ref().map(|confirm| &confirm.value) != Some(&loosening.written.value) {
+            sink.push(
+                Diagnostic::error("not-confirmed", "a loosening this large is written twice")
+                    .at(loosening.confirm.as_ref().map_or(loosening.written.span, |confirm| confirm.span))
+                    .help(format!("if it is meant, add `confirm = \"{}\"`", loosening.written.value)),
+            );
+            continue;
+        }
+        dated.loosened.push(Loosened {
+            lanes,
+            from: loosening.from_day,
+            until: loosening.until_day,
+            cell: loosening.up_to,
+            reason: loosening.reason.value.clone(),
+        });
+        shown.push(format!(
+            "{} from day {} to day {}: {} ({})",
+            loosening.key,
+            loosening.from_day,
+            loosening.until_day - 1,
+            choose::in_words(loosening.up_to, loosening.key),
+            loosening.reason.value
+        ));
+    }
+    cascade_kept(dated, settings, sink);
+    shown
+}
+
+/// A loosened mode may not go further than the mode it rests on.
+fn cascade_kept(dated: &Dated<'_>, settings: &Settings, sink: &mut Sink) {
+    for (loosened, written) in dated.loosened.iter().zip(&settings.loosenings) {
+        let key = written.key;
+        let Some(below) = key.mode.rests_on().map(|mode| key.in_mode(mode)).filter(|below| below.exists()) else { continue };
+        let broken = (loosened.from..loosened.until.min(dated.horizon()))
+            .find(|&day| dated.value(key, day) > dated.value(below, day));
+        if let Some(day) = broken {
+            sink.push(
+                Diagnostic::error(
+                    "loosening-above-its-mode",
+                    format!("on day {day} `{key}` would go further than `{below}`"),
+                )
+                .at(written.written.span)
+                .help("loosen the mode it rests on as well, or not this far"),
+            );
+        }
+    }
+}
