@@ -141,11 +141,15 @@ impl Diagnostic {
     }
 }
 
+/// So many diagnostics are kept; a file with more faults is told how many more there are.
+pub const MOST_KEPT: usize = 100;
+
 /// Where checking puts what it finds.
 #[derive(Debug, Default)]
 pub struct Sink {
     found: Vec<Diagnostic>,
     errors: usize,
+    left_out: usize,
 }
 
 impl Sink {
@@ -157,7 +161,11 @@ impl Sink {
     /// Adds one diagnostic.
     pub fn push(&mut self, diagnostic: Diagnostic) {
         self.errors += usize::from(diagnostic.severity == Severity::Error);
-        self.found.push(diagnostic);
+        if self.found.len() < MOST_KEPT {
+            self.found.push(diagnostic);
+        } else {
+            self.left_out += 1;
+        }
     }
 
     /// How many errors were found so far.
@@ -178,6 +186,10 @@ impl Sink {
     /// Takes everything out, errors first, otherwise in the order of the text.
     pub fn into_sorted(mut self) -> Vec<Diagnostic> {
         self.found.sort_by_key(|d| (d.severity, d.span.map(|s| (s.file, s.start))));
+        if self.left_out > 0 {
+            let more = format!("{} more findings are not shown", self.left_out);
+            self.found.push(Diagnostic::warning("more-findings", more).help("mend these first and run it again"));
+        }
         self.found
     }
 }

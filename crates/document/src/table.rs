@@ -237,7 +237,15 @@ impl<'s> Table<'s> {
 
     /// Reports every key that nobody asked for, with the nearest name that was.
     pub fn finish(self, sink: &mut Sink) {
-        for entry in self.entries.iter().filter(|entry| entry.value.is_some()) {
+        const MOST: usize = 20;
+        let unknown = || self.entries.iter().filter(|entry| entry.value.is_some());
+        let count = unknown().count();
+        if count > MOST {
+            sink.push(
+                Diagnostic::error("unknown-key", format!("{} more keys are unknown here", count - MOST)).at(self.head()),
+            );
+        }
+        for entry in unknown().take(MOST) {
             let mut fault = self.unknown(&entry.key).at(entry.key_span).fact(format!("known keys: {}", list(self.asked.iter().copied())));
             if let Some(near) = nearest(&entry.key, self.asked.iter().copied()) {
                 fault = fault.help(format!("did you mean `{near}`?"));

@@ -40,6 +40,14 @@ impl<'s> Value<'s> {
     /// The value as text.
     pub fn text(self, sink: &mut Sink) -> Option<Spanned<String>> {
         match self.value {
+            DeValue::String(text) if text.chars().any(is_invisible) => {
+                sink.push(
+                    Diagnostic::error("invisible-character", format!("`{}` holds an invisible control character", self.path))
+                        .at(self.span)
+                        .help("write the text again by hand; such characters change what a page shows"),
+                );
+                None
+            }
             DeValue::String(text) => Some(Spanned::new(text.into_owned(), self.span)),
             _ => {
                 sink.push(self.wrong_type("text in quotes"));
@@ -65,6 +73,13 @@ impl<'s> Value<'s> {
             && let Ok(value) = i64::from_str_radix(number.as_str(), number.radix())
         {
             return Some(Spanned::new(value, self.span));
+        }
+        if matches!(self.value, DeValue::Integer(_)) {
+            sink.push(
+                Diagnostic::error("out-of-range", format!("`{}` is larger than any number here can be", self.path))
+                    .at(self.span),
+            );
+            return None;
         }
         sink.push(self.wrong_type("a whole number"));
         None
@@ -231,6 +246,9 @@ pub(crate) fn place(near: Span, range: std::ops::Range<usize>) -> Span {
 
 /// How a bare number is written with the unit of an example: "18 mm", or "day 42".
 fn with_unit(bare: &str, example: &str) -> String {
+    if !bare.chars().all(|c| c.is_ascii_digit() || matches!(c, '.' | '-')) {
+        return format!("write it as \"{example}\"");
+    }
     match example.split_once(' ') {
         Some(("day", _)) => format!("if a postoperative day is meant, write \"day {bare}\""),
         Some((_, unit)) => format!("if {unit} is meant, write \"{bare} {unit}\""),
@@ -274,9 +292,15 @@ pub fn quantity_fault(name: &str, example: &str, text: &Spanned<String>, error: 
     fault.at(text.span)
 }
 
+/// Characters that steer a terminal or turn the direction of text; line breaks and tabs are none of them.
+fn is_invisible(c: char) -> bool {
+    (c.is_control() && !matches!(c, '\n' | '\r' | '\t'))
+        || matches!(c, '\u{200b}'..='\u{200f}' | '\u{202a}'..='\u{202e}' | '\u{2060}'..='\u{2069}' | '\u{feff}')
+}
+
 /// What the user wrote, cut to a length that fits a message and without control characters.
 pub(crate) fn shown(text: &str) -> String {
-    let clean: String = text.chars().map(|c| if c.is_control() { ' ' } else { c }).take(40).collect();
+    let clean: String = text.chars().map(|c| if c.is_control() || is_invisible(c) { ' ' } else { c }).take(40).collect();
     if text.chars().count() > 40 { format!("{clean}…") } else { clean }
 }
 

@@ -7,7 +7,8 @@ use std::process::ExitCode;
 use serde_json::json;
 
 /// How a command ended.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+#[must_use]
 pub enum Outcome {
     /// Done: exit status 0.
     Done,
@@ -43,16 +44,34 @@ pub fn guarded(run: fn() -> Outcome) -> ExitCode {
             if as_json {
                 let document = json!({ "diagnostics": [{ "code": "internal-fault", "severity": "error",
                     "message": message, "file": null, "line": null, "column": null, "helps": [] }] });
-                print(&document.to_string());
+                let _ = print(&document.to_string());
             }
-            eprintln!("error[internal-fault]: {message}");
+            let _ = writeln!(std::io::stderr(), "error[internal-fault]: {message}");
             Outcome::CouldNotRun.into()
         }
     }
 }
 
-/// Prints a document to stdout; a reader that went away is no fault.
-pub fn print(text: &str) {
-    let mut out = std::io::stdout().lock();
-    let _ = out.write_all(text.as_bytes()).and_then(|()| out.write_all(b"\n")).and_then(|()| out.flush());
+/// Prints a document to stdout.
+///
+/// A reader that went away is no fault; a document that could not be written is.
+pub fn print(text: &str) -> Outcome {
+    write_all(|mut out| writeln!(out, "{text}"))
+}
+
+/// Prints a page to stdout, in color where the terminal has it.
+pub fn print_page(text: &str) -> Outcome {
+    write_all(|out| write!(anstream::AutoStream::auto(out), "{text}"))
+}
+
+fn write_all(write: impl FnOnce(std::io::StdoutLock<'static>) -> std::io::Result<()>) -> Outcome {
+    let written = write(std::io::stdout().lock()).and_then(|()| std::io::stdout().flush());
+    match written {
+        Ok(()) => Outcome::Done,
+        Err(error) if error.kind() == std::io::ErrorKind::BrokenPipe => Outcome::Done,
+        Err(error) => {
+            let _ = writeln!(std::io::stderr(), "error[cannot-write]: cannot write to stdout: {error}");
+            Outcome::CouldNotRun
+        }
+    }
 }

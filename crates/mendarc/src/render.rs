@@ -1,12 +1,16 @@
 //! Diagnostics for people, on stderr.
 
-use annotate_snippets::{AnnotationKind, Group, Level, Renderer, Snippet};
+use std::io::Write as _;
+
+use annotate_snippets::{AnnotationKind, Group, Level, Origin, Renderer, Snippet};
 use diagnostic::{Diagnostic, Severity, Sources, Span};
 
 /// Writes diagnostics to stderr, in color where the terminal has it.
 pub fn to_stderr(diagnostics: &[Diagnostic], sources: &Sources) {
+    let mut err = anstream::stderr().lock();
     for diagnostic in diagnostics {
-        anstream::eprintln!("{}\n", render(diagnostic, sources, &Renderer::styled()));
+        // A reader that went away is no fault of the command.
+        let _ = writeln!(err, "{}\n", render(diagnostic, sources, &Renderer::styled()));
     }
 }
 
@@ -23,6 +27,15 @@ pub fn render(diagnostic: &Diagnostic, sources: &Sources, renderer: &Renderer) -
     if let Some(span) = diagnostic.span
         && let Some(source) = sources.get(span.file)
     {
+        let text = source.text.as_str();
+        let at = range(span, text);
+        let line_start = text[..at.start].rfind('\n').map_or(0, |place| place + 1);
+        let line = text[line_start..].lines().next().unwrap_or_default();
+        if line.len() > LONGEST_LINE || line.chars().any(|c| c.is_control() && c != '\t') {
+            let position = source.position(span.start);
+            let origin = Origin::path(source.name.as_str()).line(position.line).char_column(position.column);
+            return finish(group.element(origin), diagnostic, renderer);
+        }
         let mut snippet = Snippet::source(source.text.as_str()).path(source.name.as_str());
         let annotation = AnnotationKind::Primary.span(range(span, &source.text));
         snippet = snippet.annotation(match &diagnostic.label {
@@ -36,6 +49,13 @@ pub fn render(diagnostic: &Diagnostic, sources: &Sources, renderer: &Renderer) -
         }
         group = group.element(snippet);
     }
+    finish(group, diagnostic, renderer)
+}
+
+/// A longer line is named and not shown.
+const LONGEST_LINE: usize = 500;
+
+fn finish<'d>(mut group: Group<'d>, diagnostic: &'d Diagnostic, renderer: &Renderer) -> String {
     for note in &diagnostic.notes {
         group = group.element(Level::NOTE.message(note.as_str()));
     }

@@ -8,6 +8,7 @@ use plan::{Change, Plan};
 use protocol::{resolve, Choices, Compiled, Family, Requested};
 
 use crate::settings::{Prefer, Settings};
+use crate::settings_read::says_something;
 
 /// What was chosen, and what it loosens against the default, in words.
 pub(crate) struct Chosen {
@@ -18,7 +19,15 @@ pub(crate) struct Chosen {
 /// Takes the options of the settings; an option that does not exist is a diagnostic.
 pub(crate) fn options(family: &Family, settings: &Settings, sink: &mut Sink) -> Choices {
     let mut choices = Choices::of(family);
-    for prefer in &settings.prefers {
+    for (place, prefer) in settings.prefers.iter().enumerate() {
+        if let Some(other) = settings.prefers[..place].iter().find(|other| other.choice.value == prefer.choice.value) {
+            sink.push(
+                Diagnostic::error("contradiction", format!("`{}` is chosen twice", prefer.choice.value))
+                    .at(prefer.choice.span)
+                    .also(other.choice.span, "the other one"),
+            );
+            continue;
+        }
         let Some(choice) = family.choices().find(|choice| choice.id == prefer.choice.value) else {
             let mut fault =
                 Diagnostic::error("unknown-choice", format!("`{}` is not a choice of this family", prefer.choice.value))
@@ -75,7 +84,7 @@ pub(crate) fn check_options(
 }
 
 fn demand_reason(prefer: &Prefer, sink: &mut Sink) {
-    if prefer.reason.as_ref().is_none_or(|reason| reason.value.trim().is_empty()) {
+    if prefer.reason.as_ref().is_none_or(|reason| !says_something(&reason.value)) {
         sink.push(
             Diagnostic::error("no-reason", format!("`{}` loosens the plan and gives no reason", prefer.choice.value))
                 .at(prefer.option.span)
@@ -166,7 +175,7 @@ pub(crate) fn protocol(
     }
     let errors = sink.errors();
     let usual_id = &compiled.protocol(default).id;
-    let reason = choice.and_then(|choice| choice.reason.as_ref()).filter(|reason| !reason.value.trim().is_empty());
+    let reason = choice.and_then(|choice| choice.reason.as_ref()).filter(|reason| says_something(&reason.value));
     if reason.is_none() {
         sink.push(
             Diagnostic::error("choice-without-reason", format!("`{id}` is looser than `{usual_id}`, the default here"))
@@ -210,7 +219,37 @@ pub(crate) fn protocol(
             in_words(change.a, change.key)
         )
     }));
+    let shorter: Vec<usize> = (0..usual.wear.len()).filter(|&c| chosen.wear[c] < usual.wear[c]).collect();
+    if let (Some(&first), Some(&last)) = (shorter.first(), shorter.last()) {
+        loosened.push(format!(
+            "the sling is worn less than usual from day {} to day {}",
+            usual.grid.days[first],
+            usual.grid.days[last + 1] - 1
+        ));
+    }
     Some(Chosen { requested, loosened })
+}
+
+/// A home margin smaller than the usual one brings targets nearer to the limits: it wants a reason and is printed.
+pub(crate) fn home_margin(settings: &Settings, sink: &mut Sink) -> Option<String> {
+    let margin = settings.home_margin?;
+    let usual = ids::HOME_MARGIN.degrees();
+    if margin.value >= usual {
+        return None;
+    }
+    let reason = settings.home_margin_reason.as_ref().filter(|reason| says_something(&reason.value));
+    if reason.is_none() {
+        sink.push(
+            Diagnostic::error("no-reason", format!("a home margin under {usual} degrees gives no reason"))
+                .at(margin.span)
+                .help("add `home_margin_reason = \"…\"`; it is printed beside the plan"),
+        );
+    }
+    Some(format!(
+        "targets at home stay {} in place of {usual} degrees below the limit ({})",
+        margin.value,
+        reason.map_or("", |reason| reason.value.as_str())
+    ))
 }
 
 /// A value in a few words.

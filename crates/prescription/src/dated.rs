@@ -10,6 +10,8 @@ use crate::moves::Moves;
 /// A loosening with its lanes looked up.
 #[derive(Debug, Clone)]
 pub(crate) struct Loosened {
+    pub key: Key,
+    pub written: diagnostic::Span,
     pub lanes: Vec<LaneId>,
     pub from: u16,
     pub until: u16,

@@ -91,6 +91,12 @@ pub fn prescribe(case: &Case<'_>, sink: &mut Sink) -> Option<Issued> {
         );
         return None;
     }
+    if let Some(on) = case.on
+        && PostoperativeDay::of(on, case.record.operation_date()).is_none()
+    {
+        sink.push(Diagnostic::error("date-too-far", format!("{on} lies too far after the operation")));
+        return None;
+    }
     let errors = sink.errors();
     let prescription = with_context(case, sink, |context, opened, extras| {
         let mut own_sink = Sink::new();
@@ -124,7 +130,7 @@ pub(crate) fn with_context<T>(
     let choices = choose::options(family, case.settings, sink);
     let extra_days = arc_days(&facts);
     let compiled = Compiled::new(family, &choices, &extra_days);
-    refuse(&compiled, case.record, &facts, sink);
+    refuse(family, case.record, &facts, sink);
     let chosen = choose::protocol(&compiled, &facts, case.settings, case.protocol, sink)?;
     let mut loosened = chosen.loosened;
     loosened.extend(choose::check_options(family, case.settings, &facts, chosen.requested, sink));
@@ -143,6 +149,8 @@ pub(crate) fn with_context<T>(
         plan,
         loosened: Vec::new(),
     };
+    loosened.extend(choose::home_margin(case.settings, sink));
+    beyond_the_plan(case.settings, horizon, sink);
     let moved = moved(case.settings);
     let shown = loosen::loosen(&mut dated, case.settings, sink);
     loosened.extend(shown);
@@ -202,12 +210,32 @@ impl<'c> OtherPlan<'c> {
             );
             return None;
         }
+        let (own_id, other_id) = (case.record.patient_id(), record.patient_id());
+        let births = (case.record.patient.birth_date.value, record.patient.birth_date.value);
+        if births.0 != births.1 || own_id.zip(other_id).is_some_and(|(own, other)| own != other) {
+            sink.push(
+                Diagnostic::error("two-persons", "the two records are not of one person")
+                    .at(record.patient.birth_date.span)
+                    .fact("the label of the patient or the date of birth differs")
+                    .help("`--other` is the record of the other shoulder of the same person"),
+            );
+            return None;
+        }
         let facts = facts(record);
         let Some(family) = case.library.family(&facts) else {
             sink.push(Diagnostic::error("no-protocol-covers", "no shipped protocol covers the other operation"));
             return None;
         };
-        Some(Some(Self { family, choices: protocol::Choices::of(family), facts }))
+        let errors = sink.errors();
+        refuse(family, record, &facts, sink);
+        if record.operation_date() <= case.record.operation_date() && operative::facts(case.record).other_arm_helps() {
+            sink.push(
+                Diagnostic::warning("other-arm-called-sound", "the record calls the other shoulder sound, and its own record says it was operated on")
+                    .at(record.operation.date.span)
+                    .help("write other_arm.shoulder = \"operated\"; until then the stricter of the two is taken"),
+            );
+        }
+        (sink.errors() == errors).then(|| Some(Self { family, choices: protocol::Choices::of(family), facts }))
     }
 }
 
@@ -216,8 +244,8 @@ fn arc_days(facts: &Facts) -> Vec<u16> {
 }
 
 /// What no protocol covers is refused, with the place that says so.
-fn refuse(compiled: &Compiled<'_>, record: &Record, facts: &Facts, sink: &mut Sink) {
-    for refusal in &compiled.family.rules.refusals {
+fn refuse(family: &protocol::Family, record: &Record, facts: &Facts, sink: &mut Sink) {
+    for refusal in &family.rules.refusals {
         if !refusal.when.holds(facts) {
             continue;
         }
@@ -273,6 +301,18 @@ fn backs(
     backs
 }
 
+/// A hold or a go-back after the last day of the dated plan does nothing, and says so.
+fn beyond_the_plan(settings: &Settings, horizon: u16, sink: &mut Sink) {
+    let holds = settings.holds.iter().map(|hold| ("hold", hold.from_day));
+    let backs = settings.backs.iter().map(|back| ("go-back", back.day));
+    for (what, day) in holds.chain(backs).filter(|(_, day)| *day >= horizon) {
+        sink.push(
+            Diagnostic::warning("beyond-the-plan", format!("the {what} on day {day} lies after the last day of the plan"))
+                .fact(format!("the dated plan ends before day {horizon}")),
+        );
+    }
+}
+
 fn moved(settings: &Settings) -> Vec<String> {
     let holds = settings.holds.iter().map(|hold| {
         let what = hold.joint.map_or_else(|| "the whole arm".to_owned(), |joint| format!("the {joint}"));
@@ -290,7 +330,10 @@ fn compose(case: &Case<'_>, context: &Context<'_>, opened: &Opened, extras: &Ext
     let goals = goals::all(dated, &adopted);
     let sessions = context.sessions.all();
     let asked = questions::all(dated.compiled, case.record, &dated.facts, extras.requested);
-    let mut all_questions = questions::blocking(context.reasons, !dated.loosened.is_empty());
+    let mut all_questions = questions::blocking(
+        context.reasons,
+        dated.loosened.iter().any(|l| l.key.joint == body::Joint::Shoulder && l.key.mode == body::Mode::Passive),
+    );
     all_questions.extend(asked.questions);
     let spans = spans(context, &goals, &sessions);
     let protocol = dated.compiled.protocol(dated.plan.protocol);

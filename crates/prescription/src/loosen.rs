@@ -10,7 +10,21 @@ use crate::settings::Settings;
 /// Applies loosenings, last of all; each needs its confirmation where it is large.
 pub(crate) fn loosen(dated: &mut Dated<'_>, settings: &Settings, sink: &mut Sink) -> Vec<String> {
     let mut shown = Vec::new();
-    for loosening in &settings.loosenings {
+    for (place, loosening) in settings.loosenings.iter().enumerate() {
+        let twice = settings.loosenings[..place].iter().find(|other| {
+            other.key == loosening.key
+                && other.from_day < loosening.until_day
+                && loosening.from_day < other.until_day
+        });
+        if let Some(other) = twice {
+            sink.push(
+                Diagnostic::error("contradiction", format!("two loosenings of `{}` share days", loosening.key))
+                    .at(loosening.written.span)
+                    .also(other.written.span, "the other one")
+                    .help("give each day one value"),
+            );
+            continue;
+        }
         let grid = dated.plan.grid.clone();
         let lanes: Vec<LaneId> = (0_u8..)
             .map(LaneId)
@@ -59,7 +73,12 @@ pub(crate) fn loosen(dated: &mut Dated<'_>, settings: &Settings, sink: &mut Sink
             .filter(|other| other.key == loosening.key)
             .flat_map(|other| other.from_day..other.until_day.min(dated.horizon()))
             .collect::<std::collections::BTreeSet<u16>>();
-        let large = together.len() > usize::from(evidence::ids::LARGE_LOOSENING_DAYS.days().count())
+        // A load or an effort has no degrees: more than the plan ever bounds it by is large.
+        let ever = dated.plan.lane(lane).iter().copied().filter(|cell| *cell != plan::Cell::FREE).max();
+        let beyond = (loosening.key.is_load() || loosening.key.is_effort())
+            && ever.is_none_or(|ever| loosening.up_to > ever);
+        let large = beyond
+            || together.len() > usize::from(evidence::ids::LARGE_LOOSENING_DAYS.days().count())
             || greatest.is_some_and(|degrees| degrees > evidence::ids::LARGE_LOOSENING_DEGREES.degrees());
         if large && loosening.confirm.as_ref().map(|confirm| &confirm.value) != Some(&loosening.written.value) {
             sink.push(
@@ -69,10 +88,21 @@ pub(crate) fn loosen(dated: &mut Dated<'_>, settings: &Settings, sink: &mut Sink
             );
             continue;
         }
+        let ends = settings.backs.iter().map(|back| back.day).filter(|&day| day > loosening.from_day).min();
+        let until = loosening.until_day.min(ends.unwrap_or(u16::MAX));
+        if until < loosening.until_day {
+            sink.push(
+                Diagnostic::warning("loosening-ends-early", format!("the go-back on day {until} ends this loosening"))
+                    .at(loosening.written.span)
+                    .help("write a new one for the days after it, if it is still meant"),
+            );
+        }
         dated.loosened.push(Loosened {
+            key: loosening.key,
+            written: loosening.written.span,
             lanes,
             from: loosening.from_day,
-            until: loosening.until_day,
+            until,
             cell: loosening.up_to,
             reason: loosening.reason.value.clone(),
         });
@@ -85,14 +115,14 @@ pub(crate) fn loosen(dated: &mut Dated<'_>, settings: &Settings, sink: &mut Sink
             loosening.reason.value
         ));
     }
-    cascade_kept(dated, settings, sink);
+    cascade_kept(dated, sink);
     shown
 }
 
 /// A loosened mode may not go further than the mode it rests on.
-fn cascade_kept(dated: &Dated<'_>, settings: &Settings, sink: &mut Sink) {
-    for (loosened, written) in dated.loosened.iter().zip(&settings.loosenings) {
-        let key = written.key;
+fn cascade_kept(dated: &Dated<'_>, sink: &mut Sink) {
+    for loosened in &dated.loosened {
+        let key = loosened.key;
         let Some(below) = key.mode.rests_on().map(|mode| key.in_mode(mode)).filter(|below| below.exists()) else { continue };
         let broken = (loosened.from..loosened.until.min(dated.horizon()))
             .find(|&day| dated.value(key, day) > dated.value(below, day));
@@ -102,7 +132,7 @@ fn cascade_kept(dated: &Dated<'_>, settings: &Settings, sink: &mut Sink) {
                     "loosening-above-its-mode",
                     format!("on day {day} `{key}` would go further than `{below}`"),
                 )
-                .at(written.written.span)
+                .at(loosened.written)
                 .help("loosen the mode it rests on as well, or not this far"),
             );
         }

@@ -65,6 +65,10 @@ pub fn may(case: &Case<'_>, activity: &str, on: Date, sink: &mut Sink) -> Option
         sink.push(fault);
         return None;
     };
+    if on > case.record.operation_date() && PostoperativeDay::of(on, case.record.operation_date()).is_none() {
+        sink.push(Diagnostic::error("date-too-far", format!("{on} lies too far after the operation")));
+        return None;
+    }
     let Some(asked) = PostoperativeDay::of(on, case.record.operation_date()) else {
         sink.push(Diagnostic::error(
             "before-surgery",

@@ -31,7 +31,7 @@ pub fn read(file: FileId, text: &str, sink: &mut Sink) -> Option<Openings> {
         let by = opened.require("by", sink).and_then(|value| value.text(sink));
         opened.finish(sink);
         let (Some(stage), Some(on), Some(by)) = (stage, on, by) else { continue };
-        if by.value.trim().is_empty() {
+        if !crate::settings_read::says_something(&by.value) {
             sink.push(Diagnostic::error("unsigned", "a stage is opened by somebody").at(by.span));
             continue;
         }

@@ -38,6 +38,13 @@ pub(crate) struct Sessions<'c> {
     pub other: Option<Other<'c>>,
 }
 
+/// A day of this plan, and the day the patient lives.
+#[derive(Debug, Clone, Copy)]
+struct Day {
+    plan: u16,
+    lived: u16,
+}
+
 /// The highest class of muscle activity that a day allows.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(crate) struct Ceiling {
@@ -70,7 +77,7 @@ impl Sessions<'_> {
             at += 1;
             let settled = reached.iter().filter(|(since, _)| since + settling <= day).map(|(_, class)| *class).max();
             let ceiling = ceiling(day, first_active, settled);
-            let session = self.on(day, ceiling, |lane| self.dated.cell(lane, day));
+            let session = self.on(day, day, ceiling, |lane| self.dated.cell(lane, day));
             if let Some(class) = self.highest(&session)
                 && reached.iter().all(|(_, known)| *known < class)
             {
@@ -88,10 +95,14 @@ impl Sessions<'_> {
     }
 
     /// The session of one day under given values, such as the frozen ones.
-    pub(crate) fn on(&self, day: u16, ceiling: Ceiling, value: impl Fn(LaneId) -> Cell) -> Session {
+    ///
+    /// `lived` is the calendar day the other arm is asked about; it differs from `day` where an unopened gate
+    /// holds this plan at an earlier day.
+    pub(crate) fn on(&self, day: u16, lived: u16, ceiling: Ceiling, value: impl Fn(LaneId) -> Cell) -> Session {
+        let day = Day { plan: day, lived };
         let mut session = Session::default();
         let protocol = self.dated.compiled.protocol(self.dated.plan.protocol);
-        let listed: Vec<&ExerciseUse> = protocol.exercises.iter().filter(|used| self.in_time(used, day)).collect();
+        let listed: Vec<&ExerciseUse> = protocol.exercises.iter().filter(|used| self.in_time(used, day.plan)).collect();
         let mut wanting: Vec<(&Entry, &ExerciseUse)> = Vec::new();
         for used in &listed {
             let Some(entry) = self.catalogue.get(&used.id) else { continue };
@@ -102,7 +113,7 @@ impl Sessions<'_> {
             }
             match self.line(entry, Some(used), day, ceiling, &value) {
                 Ok(line) => session.exercises.push(line),
-                Err(_) if self.not_yet(entry, day) => {}
+                Err(_) if self.not_yet(entry, day.plan) => {}
                 Err(dropped) => {
                     session.dropped.push(dropped);
                     wanting.push((entry, used));
@@ -126,7 +137,7 @@ impl Sessions<'_> {
         &self,
         entry: &Entry,
         listed: &[&ExerciseUse],
-        day: u16,
+        day: Day,
         ceiling: Ceiling,
         value: &impl Fn(LaneId) -> Cell,
         session: &mut Session,
@@ -183,7 +194,7 @@ impl Sessions<'_> {
         &self,
         entry: &Entry,
         used: Option<&ExerciseUse>,
-        day: u16,
+        day: Day,
         ceiling: Ceiling,
         value: &impl Fn(LaneId) -> Cell,
     ) -> Result<ExerciseLine, Dropped> {
@@ -196,12 +207,12 @@ impl Sessions<'_> {
         };
         let drop = |because: &str, reasons: Vec<Reason>| Dropped { id: entry.id.clone(), because: because.into(), reasons };
         if let Some((demand, misfit)) = first_misfit(&entry.demands, margin, of_key) {
-            let reasons = self.dated.plan.grid.governing(demand.key).map(|lane| self.reasons.of_limit(lane, day));
+            let reasons = self.dated.plan.grid.governing(demand.key).map(|lane| self.reasons.of_limit(lane, day.plan));
             return Err(drop(&why(demand, misfit), reasons.unwrap_or_default()));
         }
         if let Some(demand) = entry.demands.iter().find(|demand| {
             demand.key.joint == Joint::Shoulder
-                && only_lying(self.dated, demand.key.mode, day)
+                && only_lying(self.dated, demand.key.mode, day.plan)
                 && !lies_on_the_back(entry.posture)
         }) {
             return Err(drop(&format!("{} motion only lying on the back on these days", demand.key.mode), Vec::new()));
@@ -212,7 +223,7 @@ impl Sessions<'_> {
         if let Err(because) = self.under(ceiling, entry, used) {
             return Err(drop(&because, vec![ceiling_reason()]));
         }
-        if let Err(because) = self.other_arm(entry, day) {
+        if let Err(because) = self.other_arm(entry, day.lived) {
             return Err(drop(&because, Vec::new()));
         }
         let target = entry.target();
@@ -245,7 +256,7 @@ impl Sessions<'_> {
         if let Some(lane) = self.dated.plan.grid.governing(target.key)
             && goes_to.is_some()
         {
-            reasons.extend(self.reasons.of_limit(lane, day));
+            reasons.extend(self.reasons.of_limit(lane, day.plan));
         }
         let (repetitions, repetitions_to) = match used.and_then(|used| used.repetitions) {
             Some((low, high)) => (low, Some(high)),
@@ -303,15 +314,24 @@ impl Sessions<'_> {
     /// Whether the other arm can do its part.
     fn other_arm(&self, entry: &Entry, day: u16) -> Result<(), String> {
         let facts = &self.dated.facts;
-        if let Some(other) = &self.other {
-            let date = PostoperativeDay::new(day).date(self.operated_on);
-            if let Some(their_day) = PostoperativeDay::of(date, other.operated_on) {
-                let value = |key: Key| other.dated.value(key, their_day.count());
-                if let Some((demand, _)) = first_misfit(&entry.other_demands, Margin::NONE, value) {
-                    return Err(format!("asks of the other arm what its own plan does not allow that day: {}", demand.key));
-                }
-            }
+        if entry.other_arm == OtherArm::None {
             return Ok(());
+        }
+        // Its own plan, from the day of its operation on.
+        let date = PostoperativeDay::new(day).date(self.operated_on);
+        let planned = self
+            .other
+            .as_ref()
+            .and_then(|other| Some((other.dated, PostoperativeDay::of(date, other.operated_on)?)));
+        if let Some((other, their_day)) = planned {
+            let value = |key: Key| other.value(key, their_day.count());
+            if let Some((demand, _)) = first_misfit(&entry.other_demands, Margin::NONE, value) {
+                return Err(format!("asks of the other arm what its own plan does not allow that day: {}", demand.key));
+            }
+            // An arm that is known to be operated is judged by its plan; any other word of the record stands beside it.
+            if facts.other_arm_operated() {
+                return Ok(());
+            }
         }
         let leans_on_it = match entry.other_arm {
             OtherArm::None => return Ok(()),

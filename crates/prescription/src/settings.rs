@@ -25,6 +25,8 @@ pub struct Settings {
     pub loosenings: Vec<Loosening>,
     /// How far an unsupervised target stays below the limit.
     pub home_margin: Option<Spanned<Degrees>>,
+    /// Why the home margin is smaller than the usual one.
+    pub home_margin_reason: Option<Spanned<String>>,
     /// Goals from memory that the surgeon has adopted, by their ids.
     pub adopted_goals: Vec<Spanned<String>>,
 }
@@ -95,7 +97,7 @@ pub struct Hold {
     pub days: u16,
     /// Why.
     pub reason: String,
-    /// The joint it is for; the whole arm where none is named.
+    /// The joint below the shoulder it is for alone; the whole arm where none is named.
     pub joint: Option<Joint>,
 }
 

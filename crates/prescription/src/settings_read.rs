@@ -49,6 +49,7 @@ pub fn read(file: FileId, text: &str, sink: &mut Sink) -> Option<Settings> {
             }
             believable
         }),
+        home_margin_reason: table.text("home_margin_reason", sink),
         adopted_goals: table.texts("adopted_goals", sink),
     };
     table.finish(sink);
@@ -117,7 +118,11 @@ fn read_hold(mut table: Table<'_>, sink: &mut Sink) -> Option<Hold> {
     let from_day = day(&mut table, "from_day", sink);
     let days = day(&mut table, "days", sink);
     let reason = reason(&mut table, sink);
-    let joint = table.word("joint", Joint::WORDS, sink).map(|joint| joint.value);
+    // A hold of the shoulder holds everything that rests on it: gates, sling and loads.
+    let joint = table
+        .word("joint", Joint::WORDS, sink)
+        .map(|joint| joint.value)
+        .filter(|joint| !matches!(joint, Joint::Shoulder | Joint::Scapula | Joint::WholeArm));
     table.finish(sink);
     Some(Hold { from_day: from_day?, days: days?, reason: reason?.value, joint })
 }
@@ -173,6 +178,11 @@ fn bound_for(key: Key, written: &Spanned<String>, sink: &mut Sink) -> Option<Cel
     }
 }
 
+/// Whether a text holds a letter or a digit at all.
+pub(crate) fn says_something(text: &str) -> bool {
+    text.chars().any(char::is_alphanumeric)
+}
+
 /// A number of days: whole, from 0 to ten years.
 fn day(table: &mut Table<'_>, key: &'static str, sink: &mut Sink) -> Option<u16> {
     let number = table.require(key, sink)?.integer(sink)?;
@@ -190,7 +200,7 @@ fn day(table: &mut Table<'_>, key: &'static str, sink: &mut Sink) -> Option<u16>
 /// A reason that says something.
 fn reason(table: &mut Table<'_>, sink: &mut Sink) -> Option<Spanned<String>> {
     let text = table.require("reason", sink)?.text(sink)?;
-    if text.value.trim().is_empty() {
+    if !says_something(&text.value) {
         sink.push(
             Diagnostic::error("no-reason", "the reason is empty")
                 .at(text.span)

@@ -53,10 +53,15 @@ impl Opened {
                 .filter_map(|opening| PostoperativeDay::of(opening.on.value, operated_on))
                 .map(PostoperativeDay::count)
                 .collect();
-            let before_is_closed = order > 1 && stages.last().is_some_and(|before| before.opened_on.is_empty());
-            if let Some(opening) = of_stage().next().filter(|_| before_is_closed) {
+            // Signed before the stage before it was: nobody can have looked at its criteria.
+            let before_since = stages.last().map(|before| before.opened_on.iter().copied().min());
+            let out_of_order = |day: u16| order > 1 && before_since.is_some_and(|since| since.is_none_or(|since| day < since));
+            let early = of_stage().find(|opening| {
+                PostoperativeDay::of(opening.on.value, operated_on).is_some_and(|day| out_of_order(day.count()))
+            });
+            if let Some(opening) = early {
                 sink.push(
-                    Diagnostic::error("stage-out-of-order", format!("`{name}` is opened, and the stage before it is not"))
+                    Diagnostic::error("stage-out-of-order", format!("`{name}` is opened while the stage before it is not"))
                         .at(opening.stage.span)
                         .help("open the stages in their order"),
                 );
@@ -76,8 +81,8 @@ impl Opened {
     /// # Method
     /// The first stage is open. A stage opened before its gate takes effect at
     /// the gate. A stage is not open while the one before it is not. A go-back
-    /// closes every stage after its own; only an opening on or after that day
-    /// counts again.
+    /// closes every stage after its own; only an opening after that day counts
+    /// again.
     fn on(&self, day: u16) -> Vec<(usize, u16, bool)> {
         let mut before = true;
         self.stages
@@ -90,7 +95,7 @@ impl Opened {
                     || stage
                         .opened_on
                         .iter()
-                        .any(|&opened| opened <= day && closed.is_none_or(|closed| opened >= closed));
+                        .any(|&opened| opened <= day && closed.is_none_or(|closed| opened > closed));
                 before = before && opened && gate <= day;
                 (stage.place, gate, before)
             })
@@ -103,7 +108,7 @@ impl Opened {
         let stage = &self.stages[order];
         let closed = stage.closed_on.iter().copied().filter(|&closed| closed <= day).max();
         order == 0
-            || stage.opened_on.iter().any(|&opened| opened <= day && closed.is_none_or(|closed| opened >= closed))
+            || stage.opened_on.iter().any(|&opened| opened <= day && closed.is_none_or(|closed| opened > closed))
     }
 
     /// The stage in force on a day: the last one that is open.
@@ -213,7 +218,7 @@ pub(crate) fn compose(
     let exercises = match effective.frozen_at {
         None => planned.map(|session| session.exercises.clone()).unwrap_or_default(),
         Some(_) => {
-            let again = context.sessions.on(exercise_day, frozen_ceiling, |lane| effective.cell(lane));
+            let again = context.sessions.on(exercise_day, within, frozen_ceiling, |lane| effective.cell(lane));
             let kept = |id: &str| planned.is_some_and(|session| session.exercises.iter().any(|line| line.id == id));
             again.exercises.into_iter().filter(|line| kept(&line.id)).collect()
         }

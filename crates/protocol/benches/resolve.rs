@@ -6,11 +6,11 @@
 use std::hint::black_box;
 
 use body::Movement;
-use criterion::{criterion_group, criterion_main, Criterion};
+use criterion::{Criterion, criterion_group, criterion_main};
 use diagnostic::{FileId, Sink};
-use operative::{dimension, Facts, SafeArc, SafeArcs, DIMENSION_COUNT};
+use operative::{DIMENSION_COUNT, Facts, SafeArc, SafeArcs, dimension};
 use plan::{LaneId, Plan};
-use protocol::{resolve, resolve_into, Choices, Compiled, Library, Requested};
+use protocol::{Choices, Compiled, Library, Requested, resolve, resolve_into};
 use quantity::{Degrees, PostoperativeDay};
 
 fn facts(findings: &[(&str, &str)]) -> Facts {
@@ -72,7 +72,9 @@ fn plans(criterion: &mut Criterion) {
     for (name, facts) in cases {
         let mut group = criterion.benchmark_group(name);
         let mut plan = resolve(&compiled, &facts, Requested(None));
-        group.bench_function("resolve", |bencher| bencher.iter(|| resolve(black_box(&compiled), black_box(&facts), Requested(None))));
+        group.bench_function("resolve", |bencher| {
+            bencher.iter(|| resolve(black_box(&compiled), black_box(&facts), Requested(None)))
+        });
         group.bench_function("resolve into the same memory", |bencher| {
             bencher.iter(|| resolve_into(black_box(&compiled), black_box(&facts), Requested(None), &mut plan));
         });

@@ -3,7 +3,7 @@
 use operative::Facts;
 use plan::{Bound, Cell, LaneId, Plan, Wear};
 
-use crate::compile::{columns_of, Compiled};
+use crate::compile::{columns_of, is_bound_by_arc, is_effort_beyond_arc, Compiled};
 use crate::file::{Limit, Rule, SlingStep};
 use crate::library::chosen;
 use crate::Choices;
@@ -67,6 +67,7 @@ impl<'f> Compiled<'f> {
         let mut bound = Vec::new();
         let width = self.grid.columns();
         let at = usize::from(lane.0) * width + column;
+        let key = self.grid.keys[usize::from(lane.0)];
         for index in fired(plan) {
             // The ops of a rule stand in the order of their lanes.
             let ops = &self.rules[index].ops;
@@ -83,9 +84,8 @@ impl<'f> Compiled<'f> {
             let until = arc.until.map(|day| day.count());
             let until = until.or_else(|| self.safe_arc_stage.and_then(|stage| plan.gates[stage]));
             let in_time = until.is_none_or(|day| self.grid.days[column] < day);
-            let caps = Cell::up_to(Bound::Angle(arc.up_to)) == value
-                && self.bound_by_arc(arc.movement).any(|capped| capped == lane);
-            let closes = value == Cell::NO && self.efforts_beyond_arc(arc.movement).any(|closed| closed == lane);
+            let caps = Cell::up_to(Bound::Angle(arc.up_to)) == value && is_bound_by_arc(arc.movement, key);
+            let closes = value == Cell::NO && is_effort_beyond_arc(arc.movement, key);
             if in_time && (caps || closes) {
                 bound.push(Binding::SafeArc { index: arc.index });
             }

@@ -136,37 +136,17 @@ impl<'f> Compiled<'f> {
     }
 
     /// The lanes that a safe arc of a movement caps.
-    ///
-    /// # Method
-    /// Every position and mode of the movement that is counted in degrees.
-    /// Forward elevation, scapular-plane elevation and abduction bind one another;
-    /// external rotation binds the combined movement as well.
     pub(crate) fn bound_by_arc(&self, movement: Movement) -> impl Iterator<Item = LaneId> + '_ {
-        use Movement as M;
-        let bound: &'static [Movement] = match movement {
-            M::ForwardElevation | M::ScapularPlaneElevation | M::Abduction => {
-                &[M::ForwardElevation, M::ScapularPlaneElevation, M::Abduction]
-            }
-            M::ExternalRotation => &[M::ExternalRotation, M::AbductionWithExternalRotation],
-            M::Extension => &[M::Extension],
-            M::InternalRotation => &[M::InternalRotation],
-            M::HorizontalAdduction => &[M::HorizontalAdduction],
-            M::AbductionWithExternalRotation => &[M::AbductionWithExternalRotation],
-            _ => &[],
-        };
-        (0_u8..).zip(&self.grid.keys).filter_map(move |(lane, key)| {
-            (key.joint == Joint::Shoulder && bound.contains(&key.movement) && !key.is_effort()).then_some(LaneId(lane))
-        })
+        self.lanes_where(move |key| is_bound_by_arc(movement, key))
     }
 
     /// The lanes of effort without movement away from the side that a safe arc of a movement closes.
     pub(crate) fn efforts_beyond_arc(&self, movement: Movement) -> impl Iterator<Item = LaneId> + '_ {
-        let capped: Vec<Movement> =
-            self.bound_by_arc(movement).map(|lane| self.grid.keys[usize::from(lane.0)].movement).collect();
-        (0_u8..).zip(&self.grid.keys).filter_map(move |(lane, key)| {
-            let beyond = key.joint == Joint::Shoulder && key.is_effort() && key.position == Position::Any;
-            (beyond && capped.contains(&key.movement)).then_some(LaneId(lane))
-        })
+        self.lanes_where(move |key| is_effort_beyond_arc(movement, key))
+    }
+
+    fn lanes_where(&self, holds: impl Fn(Key) -> bool) -> impl Iterator<Item = LaneId> {
+        (0_u8..).zip(&self.grid.keys).filter_map(move |(lane, key)| holds(*key).then_some(LaneId(lane)))
     }
 
     /// The protocol of a place.
@@ -177,6 +157,39 @@ impl<'f> Compiled<'f> {
     /// The rule of an index in a plan's set of fired rules.
     pub fn rule(&self, index: usize) -> &'f crate::file::Rule {
         self.rules[index].rule
+    }
+}
+
+/// Whether a safe arc of a movement caps a key.
+///
+/// # Method
+/// Every position and mode of the movement that is counted in degrees.
+/// Forward elevation, scapular-plane elevation and abduction bind one another;
+/// external rotation binds the combined movement as well.
+pub(crate) fn is_bound_by_arc(movement: Movement, key: Key) -> bool {
+    key.joint == Joint::Shoulder && !key.is_effort() && bound_with(movement).contains(&key.movement)
+}
+
+/// Whether a key is effort without movement away from the side that a safe arc of a movement closes.
+pub(crate) fn is_effort_beyond_arc(movement: Movement, key: Key) -> bool {
+    key.joint == Joint::Shoulder
+        && key.is_effort()
+        && key.position == Position::Any
+        && bound_with(movement).contains(&key.movement)
+}
+
+fn bound_with(movement: Movement) -> &'static [Movement] {
+    use Movement as M;
+    match movement {
+        M::ForwardElevation | M::ScapularPlaneElevation | M::Abduction => {
+            &[M::ForwardElevation, M::ScapularPlaneElevation, M::Abduction]
+        }
+        M::ExternalRotation => &[M::ExternalRotation, M::AbductionWithExternalRotation],
+        M::Extension => &[M::Extension],
+        M::InternalRotation => &[M::InternalRotation],
+        M::HorizontalAdduction => &[M::HorizontalAdduction],
+        M::AbductionWithExternalRotation => &[M::AbductionWithExternalRotation],
+        _ => &[],
     }
 }
 

@@ -54,17 +54,18 @@ pub(crate) fn family(family: &Family, catalogue: &Catalogue, sink: &mut Sink) {
     if !size::fits(family, sink) {
         return;
     }
-    let whole = sink.errors() == errors;
     let alternatives = Under::all(family);
-    reach::goals(&alternatives, sink);
-    reach::criteria(&alternatives, catalogue, sink);
-    exercises::check(&alternatives, catalogue, sink);
-    // After a limit that is missing or doubled these would only tell its consequences.
-    if whole {
+    if sink.errors() == errors {
         limits::check_options(&alternatives, sink);
+    }
+    // After a limit that is missing or doubled these would only tell its consequences.
+    if sink.errors() == errors {
         limits::check_modes(&alternatives, sink);
         caps::check(&alternatives, sink);
     }
+    reach::goals(&alternatives, sink);
+    reach::criteria(&alternatives, catalogue, sink);
+    exercises::check(&alternatives, catalogue, sink);
 }
 
 fn was_read_whole(family: &Family, sink: &Sink) -> bool {

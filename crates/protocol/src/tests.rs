@@ -1,9 +1,13 @@
 //! The shipped files, composed; and files with one fault each.
 
 mod arcs;
-mod bad_family;
+mod bad_days;
 mod bad_files;
+mod bad_limits;
+mod bad_names;
+mod bad_reach;
 mod composed;
+mod composition;
 mod fixture;
 mod gates;
 mod mutated;

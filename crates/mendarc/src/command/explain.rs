@@ -12,7 +12,7 @@ use crate::arguments::Explain;
 use crate::command::inputs::Inputs;
 use crate::explanations::{self, Explanation};
 use crate::json;
-use crate::outcome::{print, Outcome};
+use crate::outcome::{print, print_page, Outcome};
 use crate::shelf::Shelf;
 use crate::view::paint::{paint, wrapped, FAINT, HEADING};
 
@@ -69,12 +69,12 @@ pub fn run(arguments: &Explain) -> Outcome {
     };
     topic.topic = wanted.to_owned();
     topic.cautions = json::usual_cautions();
-    if arguments.json {
-        print(&json::to_text(&topic));
+    let written = if arguments.json {
+        print(&json::to_text(&topic))
     } else {
-        anstream::print!("{}", page(&topic, &shelf));
-    }
-    inputs.finish()
+        print_page(&page(&topic, &shelf))
+    };
+    inputs.finish(written)
 }
 
 fn of_code(explained: &[Explanation], code: &str) -> Option<Topic> {

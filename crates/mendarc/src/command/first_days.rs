@@ -13,7 +13,7 @@ use crate::arguments::{FirstDays, SideWord};
 use crate::command::inputs::Inputs;
 use crate::command::prescribe::write;
 use crate::json;
-use crate::outcome::{print, Outcome};
+use crate::outcome::{print, print_page, Outcome};
 use crate::view::dates;
 use crate::view::paint::{paint, wrapped, HEADING};
 
@@ -63,12 +63,12 @@ pub fn run(arguments: &FirstDays) -> Outcome {
         inputs.cannot_run(fault);
         return inputs.fail(schema, arguments.json);
     }
-    if arguments.json {
-        print(&json::first_days(date, side, sections, inputs.sink.found(), &inputs.sources));
+    let written = if arguments.json {
+        print(&json::first_days(date, side, sections, inputs.sink.found(), &inputs.sources))
     } else {
-        anstream::print!("{text}");
-    }
-    inputs.finish()
+        print_page(&text)
+    };
+    inputs.finish(written)
 }
 
 /// Everything the texts want to be told.

@@ -102,18 +102,19 @@ impl Inputs {
 
     /// Ends a run that gave nothing: every diagnostic to stderr, and with `--json` as the one document.
     pub fn fail(self, schema: Option<&str>, as_json: bool) -> Outcome {
-        let outcome = if self.could_not_run { Outcome::CouldNotRun } else { Outcome::Findings };
+        let mut outcome = if self.could_not_run { Outcome::CouldNotRun } else { Outcome::Findings };
         let found = self.sink.into_sorted();
         if as_json {
-            print(&json::failure(schema, &found, &self.sources));
+            outcome = outcome.max(print(&json::failure(schema, &found, &self.sources)));
         }
         render::to_stderr(&found, &self.sources);
         outcome
     }
 
     /// Ends a run that gave something.
-    pub fn finish(self) -> Outcome {
+    pub fn finish(self, written: Outcome) -> Outcome {
         let outcome = match () {
+            () if written == Outcome::CouldNotRun => written,
             () if self.could_not_run => Outcome::CouldNotRun,
             () if self.sink.has_errors() => Outcome::Findings,
             () => Outcome::Done,

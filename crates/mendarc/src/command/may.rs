@@ -6,7 +6,7 @@ use prescription::Case;
 use crate::arguments::May;
 use crate::command::inputs::Inputs;
 use crate::json;
-use crate::outcome::{print, Outcome};
+use crate::outcome::{print, print_page, Outcome};
 use crate::shelf::Shelf;
 use crate::view;
 
@@ -16,12 +16,12 @@ pub fn run(arguments: &May) -> Outcome {
         let shelf = Shelf::new(&mut inputs.sources, &mut inputs.sink);
         let activities: Vec<(String, String)> =
             shelf.catalogue.of(Kind::Activity).map(|entry| (entry.id.clone(), shelf.title(&entry.id))).collect();
-        if arguments.json {
-            print(&json::activities(&activities));
+        let written = if arguments.json {
+            print(&json::activities(&activities))
         } else {
-            anstream::print!("{}", view::may::list(&activities, &shelf));
-        }
-        return inputs.finish();
+            print_page(&view::may::list(&activities, &shelf))
+        };
+        return inputs.finish(written);
     }
     // clap has made sure that these are there when no list is asked for.
     let (Some(activity), Some(path), Some(on)) = (&arguments.activity, &arguments.record, &arguments.on) else {
@@ -54,10 +54,10 @@ pub fn run(arguments: &May) -> Outcome {
         prescription::may(&case, activity, on, &mut inputs.sink)
     };
     let Some(answer) = answer else { return inputs.fail(None, arguments.json) };
-    if arguments.json {
-        print(&json::may(&answer, inputs.sink.found(), &inputs.sources));
+    let written = if arguments.json {
+        print(&json::may(&answer, inputs.sink.found(), &inputs.sources))
     } else {
-        anstream::print!("{}", view::may::answer(&answer, &shelf));
-    }
-    inputs.finish()
+        print_page(&view::may::answer(&answer, &shelf))
+    };
+    inputs.finish(written)
 }

@@ -26,9 +26,10 @@ pub fn run() -> Outcome {
             let _ = error.print();
             if std::env::args_os().any(|argument| argument == "--json") {
                 let message = error.render().to_string();
-                let first = message.lines().next().unwrap_or_default().trim_start_matches("error: ").to_owned();
-                let fault = Diagnostic::error("usage", first).help("`mendarc --help` shows how each command is called");
-                print(&json::failure(None, &[fault], &diagnostic::Sources::new()));
+                // Up to the first empty line: what is wrong, and the arguments it is about.
+                let lines: Vec<&str> = message.lines().take_while(|line| !line.trim().is_empty()).map(str::trim).collect();
+                let fault = Diagnostic::error("usage", lines.join(" ").trim_start_matches("error: ")).help("`mendarc --help` shows how each command is called");
+                let _ = print(&json::failure(None, &[fault], &diagnostic::Sources::new()));
             }
             Outcome::CouldNotRun
         }

@@ -8,7 +8,7 @@ use prescription::Case;
 use crate::arguments::Prescribe;
 use crate::command::inputs::Inputs;
 use crate::json;
-use crate::outcome::{print, Outcome};
+use crate::outcome::{print, print_page, Outcome};
 use crate::shelf::Shelf;
 use crate::view;
 
@@ -60,7 +60,7 @@ pub fn run(arguments: &Prescribe) -> Outcome {
             return inputs.fail(schema, arguments.json);
         }
     }
-    if arguments.json {
+    let written = if arguments.json {
         match serde_json::to_string(&document) {
             Ok(text) => print(&text),
             Err(error) => {
@@ -69,10 +69,9 @@ pub fn run(arguments: &Prescribe) -> Outcome {
             }
         }
     } else {
-        let text = view::prescription::page(&issued.prescription, &shelf, arguments.why);
-        anstream::print!("{text}");
-    }
-    inputs.finish()
+        print_page(&view::prescription::page(&issued.prescription, &shelf, arguments.why))
+    };
+    inputs.finish(written)
 }
 
 /// Writes a file so that nobody ever sees half of it: beside its place first, then in one step into it.
@@ -80,8 +79,15 @@ pub(super) fn write(folder: &Path, name: &str, text: &str) -> Result<(), Diagnos
     let fault = |error: std::io::Error| {
         Diagnostic::error("cannot-write", format!("cannot write {}: {error}", folder.join(name).display()))
     };
+    if folder.exists() && !folder.is_dir() {
+        return Err(Diagnostic::error("cannot-write", format!("{} is a file, and `--out` names a folder", folder.display())));
+    }
     std::fs::create_dir_all(folder).map_err(fault)?;
     let unfinished = folder.join(format!(".{name}.{}", std::process::id()));
-    std::fs::write(&unfinished, text).map_err(fault)?;
-    std::fs::rename(&unfinished, folder.join(name)).map_err(fault)
+    let written = std::fs::write(&unfinished, text).and_then(|()| std::fs::rename(&unfinished, folder.join(name)));
+    written.map_err(|error| {
+        // Nothing half-written stays behind; that this may fail as well changes nothing.
+        let _ = std::fs::remove_file(&unfinished);
+        fault(error)
+    })
 }

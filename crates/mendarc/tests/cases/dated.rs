@@ -216,9 +216,10 @@ pub fn quiet(of: &Prescription, catalogue: &Catalogue, mut words: Words<'_>) -> 
             if let Some(percent) = least.filter(|percent| *percent > top) {
                 return Err(format!("on day {day} {} works the supraspinatus at {percent} %", line.id));
             }
-            let moves = entry.demands.iter().find(|demand| {
-                demand.key.joint == Joint::Shoulder && demand.key.mode >= body::Mode::Active
-            });
+            let moves = entry
+                .demands
+                .iter()
+                .find(|demand| demand.key.joint == Joint::Shoulder && demand.key.mode >= body::Mode::Active);
             if let Some(demand) = moves {
                 return Err(format!("on day {day} {} asks for {}", line.id, demand.key));
             }

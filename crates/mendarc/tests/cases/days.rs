@@ -1,6 +1,6 @@
 //! Days, dates and keys as a case writes them.
 
-use body::{Key, ALL_KEYS};
+use body::{ALL_KEYS, Key};
 use jiff::civil::Date;
 use plan::{Allowed, Bound};
 use quantity::{Degrees, Kilograms, Percent, PostoperativeDay};

@@ -63,10 +63,7 @@ pub fn check(world: &World<'_>, text: &str) -> Result<(), String> {
 }
 
 /// Errors and warnings that no expectation names, and a plan in spite of errors.
-pub fn unexpected<'w>(
-    world: &'w World<'_>,
-    expectations: &'w [(usize, String)],
-) -> impl Iterator<Item = String> + 'w {
+pub fn unexpected<'w>(world: &'w World<'_>, expectations: &'w [(usize, String)]) -> impl Iterator<Item = String> + 'w {
     let expected: Vec<Expected<'_>> =
         expectations.iter().filter_map(|(_, text)| Expected::read(text)).filter_map(Result::ok).collect();
     let in_spite = world.issued.is_some() && world.found.iter().any(|found| found.severity == Severity::Error);

@@ -27,9 +27,11 @@ pub fn capped(of: &Prescription, mut words: Words<'_>) -> Result<(), String> {
 pub fn why(of: &Prescription, mut words: Words<'_>) -> Result<(), String> {
     let text = words.rest();
     let (rule, place) = text.split_once(" record ").map_or((text, None), |(rule, place)| (rule, Some(place)));
-    let found = of.protocol.why.iter().any(|reason| {
-        reason.rule == rule && place.is_none_or(|place| crate::dated::stands_at(reason, place))
-    });
+    let found = of
+        .protocol
+        .why
+        .iter()
+        .any(|reason| reason.rule == rule && place.is_none_or(|place| crate::dated::stands_at(reason, place)));
     unless(found, || of.protocol.why.iter().map(told).collect::<Vec<_>>().join("; "))
 }
 
@@ -43,7 +45,9 @@ pub fn index(of: &Prescription, mut words: Words<'_>) -> Result<(), String> {
     if !words.take("to") {
         words.end()?;
         let is = (*score, *low, *high);
-        return unless(is == (Some(first), first, first) && missing.is_empty(), || format!("it is {is:?}, {missing:?}"));
+        return unless(is == (Some(first), first, first) && missing.is_empty(), || {
+            format!("it is {is:?}, {missing:?}")
+        });
     }
     let last: u8 = words.number()?;
     unless((*score, *low, *high) == (None, first, last), || format!("it is {low} to {high}, score {score:?}"))?;

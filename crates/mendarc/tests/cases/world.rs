@@ -50,10 +50,8 @@ impl<'s> World<'s> {
             Some(text) => prescription::read_opened(sources.add("opened.toml", text.as_str()), text, &mut sink),
             None => Some(Openings::default()),
         };
-        let other = state
-            .other
-            .as_ref()
-            .map(|text| operative::read(sources.add("other.toml", text.as_str()), text, &mut sink));
+        let other =
+            state.other.as_ref().map(|text| operative::read(sources.add("other.toml", text.as_str()), text, &mut sink));
         let unread = record.is_none() || settings.is_none() || openings.is_none() || matches!(other, Some(None));
         let mut world = Self {
             shelf,
@@ -77,7 +75,8 @@ impl<'s> World<'s> {
     /// The prescription, or why there is none.
     pub fn issued(&self) -> Result<&Prescription, String> {
         self.issued.as_ref().ok_or_else(|| {
-            let why: Vec<String> = self.found.iter().map(|found| format!("{}: {}", found.code, found.message)).collect();
+            let why: Vec<String> =
+                self.found.iter().map(|found| format!("{}: {}", found.code, found.message)).collect();
             format!("nothing was prescribed ({})", why.join("; "))
         })
     }

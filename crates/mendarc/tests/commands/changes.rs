@@ -4,7 +4,7 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use serde_json::Value;
 
-use crate::runs::{mendarc, root, Written};
+use crate::runs::{Written, mendarc, root};
 
 /// The document of the small example with one line changed.
 fn with(changes: &[(&str, &str)]) -> Value {
@@ -25,7 +25,8 @@ fn limits(document: &Value) -> BTreeMap<(String, u64), String> {
     for span in document["spans"].as_array().expect("spans") {
         let days = span["from_day"].as_u64().expect("a day")..span["until_day"].as_u64().expect("a day");
         for limit in span["limits"].as_array().expect("limits") {
-            let key = ["joint", "movement", "position", "mode"].map(|key| limit[key].as_str().unwrap_or_default()).join("/");
+            let key =
+                ["joint", "movement", "position", "mode"].map(|key| limit[key].as_str().unwrap_or_default()).join("/");
             let value = ["allowed", "max_deg", "max_load_kg", "max_effort_percent"].map(|key| limit[key].to_string());
             for day in days.clone() {
                 said.insert((key.clone(), day), value.join(" "));

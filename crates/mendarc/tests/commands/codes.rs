@@ -3,7 +3,7 @@
 use std::collections::{BTreeMap, BTreeSet};
 use std::path::{Path, PathBuf};
 
-use diagnostic::Sink;
+use diagnostic::{Sink, Sources};
 use mendarc::explanations;
 
 use crate::runs::root;
@@ -37,7 +37,9 @@ fn in_sources(path: &Path) -> bool {
 /// Kebab words between quotes.
 fn words(text: &str) -> impl Iterator<Item = &str> {
     text.split('"').skip(1).step_by(2).filter(|word| {
-        !word.is_empty() && word.chars().all(|c| c.is_ascii_lowercase() || c == '-') && !word.starts_with('-')
+        !word.is_empty()
+            && word.chars().all(|c| c.is_ascii_lowercase() || c.is_ascii_digit() || c == '-')
+            && !word.starts_with('-')
     })
 }
 
@@ -105,7 +107,7 @@ fn every_explanation_is_of_a_code_that_is_said() {
 
 fn explained() -> BTreeSet<String> {
     let mut sink = Sink::new();
-    let all = explanations::all(&mut sink);
+    let all = explanations::all(&mut Sources::new(), &mut sink);
     assert!(!sink.has_errors(), "{:?}", sink.found());
     let codes: BTreeSet<String> = all.iter().map(|explanation| explanation.code.clone()).collect();
     assert_eq!(codes.len(), all.len(), "a code is explained twice");

@@ -2,7 +2,7 @@
 
 use serde_json::Value;
 
-use crate::runs::{example_records, mendarc, Written};
+use crate::runs::{Written, example_records, mendarc};
 
 #[track_caller]
 fn has(object: &Value, keys: &[&str]) {
@@ -49,12 +49,19 @@ fn every_example_has_the_keys_of_the_contract_and_no_gap() {
 
 fn rows(span: &Value, record: &str) {
     for limit in items(span, "limits") {
-        has(limit, &["joint", "movement", "position", "mode", "allowed", "max_deg", "max_load_kg", "max_effort_percent"]);
+        has(
+            limit,
+            &["joint", "movement", "position", "mode", "allowed", "max_deg", "max_load_kg", "max_effort_percent"],
+        );
         let bounds = ["max_deg", "max_load_kg", "max_effort_percent"].map(|key| limit[key].as_f64());
         let counted = bounds.iter().flatten().count();
         assert_eq!(counted, usize::from(limit["allowed"] == "up_to"), "{record}: {limit}");
         if limit["joint"] == "whole arm" {
-            assert_eq!((limit["position"].as_str(), limit["mode"].as_str()), (Some("any"), Some("resisted")), "{limit}");
+            assert_eq!(
+                (limit["position"].as_str(), limit["mode"].as_str()),
+                (Some("any"), Some("resisted")),
+                "{limit}"
+            );
             assert_ne!(limit["max_load_kg"].as_f64(), Some(0.0), "{limit}");
         }
         let reasons = items(limit, "reasons");
@@ -71,7 +78,10 @@ fn rows(span: &Value, record: &str) {
         assert!(!items(exercise, "reasons").is_empty(), "{record}: {exercise}");
     }
     for goal in items(span, "goals") {
-        has(goal, &["joint", "movement", "position", "mode", "from_deg", "to_deg", "due_day", "held_by_limit", "reasons"]);
+        has(
+            goal,
+            &["joint", "movement", "position", "mode", "from_deg", "to_deg", "due_day", "held_by_limit", "reasons"],
+        );
     }
 }
 
@@ -103,7 +113,10 @@ fn a_day_has_its_effective_limits_and_what_comes_next() {
     assert_eq!((today["day"].as_u64(), today["basis"].as_str()), (Some(49), Some("frozen")));
     assert_eq!(today["stage"], "assisted");
     assert_eq!(today["not_before"]["stage"], "active");
-    assert_eq!((today["not_before"]["day"].as_u64(), today["not_before"]["date"].as_str()), (Some(42), Some("2026-04-13")));
+    assert_eq!(
+        (today["not_before"]["day"].as_u64(), today["not_before"]["date"].as_str()),
+        (Some(42), Some("2026-04-13"))
+    );
     assert!(mendarc(&["prescribe", "examples/small-cuff.toml", "--json"]).document()["today"].is_null());
     let spoken = mendarc(&arguments);
     assert!(spoken.stdout.contains("not before Mon 13 Apr 2026"), "{}", spoken.stdout);
@@ -118,7 +131,8 @@ fn out_writes_what_json_prints() {
     let written = std::fs::read_to_string(format!("{folder}/prescription.json")).expect("the file was written");
     let written: Value = serde_json::from_str(&written).expect("it is JSON");
     assert_eq!(written, run.document());
-    let left: Vec<_> = std::fs::read_dir(&folder).expect("the folder").map(|file| file.expect("a file").file_name()).collect();
+    let left: Vec<_> =
+        std::fs::read_dir(&folder).expect("the folder").map(|file| file.expect("a file").file_name()).collect();
     assert_eq!(left, ["prescription.json"], "nothing unfinished is left");
 }
 
@@ -142,7 +156,9 @@ fn the_same_files_give_the_same_bytes() {
 
 #[test]
 fn a_page_that_is_no_terminal_has_no_color() {
-    for arguments in [&["prescribe", "examples/small-cuff.toml"][..], &["may", "--list"], &["explain", "staged-passive-start"]] {
+    for arguments in
+        [&["prescribe", "examples/small-cuff.toml"][..], &["may", "--list"], &["explain", "staged-passive-start"]]
+    {
         let run = mendarc(arguments);
         assert!(!run.stdout.contains('\u{1b}') && !run.stderr.contains('\u{1b}'), "{arguments:?}");
     }

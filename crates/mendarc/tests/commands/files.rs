@@ -1,6 +1,6 @@
 //! Files that are no record: too large, not text, empty, deep, or broken anywhere.
 
-use crate::runs::{mendarc, root, Written};
+use crate::runs::{Written, mendarc, root};
 
 #[track_caller]
 fn refused(content: impl AsRef<[u8]>, code: &str) {

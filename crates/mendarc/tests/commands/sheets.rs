@@ -4,7 +4,7 @@ use std::collections::BTreeSet;
 
 use serde_json::Value;
 
-use crate::runs::{mendarc, Written};
+use crate::runs::{Written, mendarc};
 
 #[test]
 fn no_sheet_goes_out_without_both_numbers() {
@@ -13,7 +13,8 @@ fn no_sheet_goes_out_without_both_numbers() {
     let with = |settings: &str| {
         let path = files.file("settings.toml", settings);
         let folder = files.path("out");
-        let arguments: Vec<&str> = base.iter().copied().chain(["--settings", &path, "--out", &folder, "--json"]).collect();
+        let arguments: Vec<&str> =
+            base.iter().copied().chain(["--settings", &path, "--out", &folder, "--json"]).collect();
         let run = mendarc(&arguments);
         assert!(!std::path::Path::new(&folder).exists(), "{settings}");
         (run.status, run.codes("error"))
@@ -54,7 +55,8 @@ fn the_sheet_carries_side_date_and_both_numbers() {
 /// From date and side alone: the sheet names no degrees and no exercise of the shoulder's.
 #[test]
 fn the_sheet_is_no_prescription() {
-    let run = mendarc(&["first-days", "--date", "2026-03-02", "--side", "left", "--settings", "examples/practice.toml"]);
+    let run =
+        mendarc(&["first-days", "--date", "2026-03-02", "--side", "left", "--settings", "examples/practice.toml"]);
     let text = run.stdout.to_lowercase();
     for word in ["pendulum", "stick", "degrees", " deg"] {
         assert!(!text.contains(word), "{word}: {text}");

@@ -1,6 +1,6 @@
 //! Exit statuses: 0 done, 1 findings, 2 could not run; and one document whatever happened.
 
-use crate::runs::{example_records, mendarc, Written};
+use crate::runs::{Written, example_records, mendarc};
 
 const SMALL: &str = "examples/small-cuff.toml";
 

@@ -3,8 +3,8 @@
 use proptest::prelude::*;
 use proptest::sample::select;
 
-use crate::plans::{looser_day, prescribe, Texts};
-use crate::records::{choice, record, Arc, Tendon, Written};
+use crate::plans::{Texts, looser_day, prescribe};
+use crate::records::{Arc, Tendon, Written, choice, record};
 
 /// Findings that may be added to a record, each by its name.
 const FINDINGS: &[&str] = &[
@@ -163,14 +163,17 @@ fn each_finding_tells() {
         .copied()
         .filter(|finding| looser_day(&before, &plan(&with(finding, &neutral))).is_none())
         .collect();
-    assert_eq!(silent, [
-        "clavicle",
-        "release",
-        "complete subscapularis",
-        "open",
-        "unknown clavicle",
-        "painful other arm",
-        "smoking",
-        "stiffness",
-    ]);
+    assert_eq!(
+        silent,
+        [
+            "clavicle",
+            "release",
+            "complete subscapularis",
+            "open",
+            "unknown clavicle",
+            "painful other arm",
+            "smoking",
+            "stiffness",
+        ]
+    );
 }

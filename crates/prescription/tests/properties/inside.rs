@@ -5,7 +5,7 @@ use exercise::{Amount, Demand, Entry, Posture, Supervision};
 use plan::{Allowed, Bound, Cell, ExerciseLine, LimitRow, Prescription};
 use proptest::prelude::*;
 
-use crate::plans::{governing, prescribe, Texts, SHIPPED};
+use crate::plans::{SHIPPED, Texts, governing, prescribe};
 use crate::records::{choice, record};
 
 /// Tenths of a degree.
@@ -30,9 +30,7 @@ fn fits(demand: &Demand, limit: Allowed, margin: i32, of: Option<&ExerciseLine>)
         (_, Allowed::No) => false,
         (Amount::AngleToLimit { from, most }, Allowed::UpTo(Bound::Angle(limit))) => match of {
             Some(_) => target.is_some_and(|target| {
-                target.steps() <= limit.steps() - margin
-                    && target <= most
-                    && target.steps() - from.steps() >= LEAST_ARC
+                target.steps() <= limit.steps() - margin && target <= most && target.steps() - from.steps() >= LEAST_ARC
             }),
             None => limit.steps() - from.steps() >= LEAST_ARC,
         },
@@ -65,7 +63,8 @@ fn overloaded(line: &ExerciseLine, rows: &[LimitRow]) -> bool {
 
 /// Before any active motion of the shoulder nothing measured above the low class, in any repaired muscle.
 fn too_loud(p: &Prescription, behind: bool) -> Option<String> {
-    let opens = p.first_allowed.iter().filter(|first| first.key.joint == Joint::Shoulder && first.key.mode == Mode::Active);
+    let opens =
+        p.first_allowed.iter().filter(|first| first.key.joint == Joint::Shoulder && first.key.mode == Mode::Active);
     let first = opens.map(|first| first.day.count()).min().unwrap_or(u16::MAX);
     let top = evidence::ids::EMG_CLASS_LOW_TOP.percent().number();
     p.spans.iter().filter(|span| span.from_day.count() < first).find_map(|span| {
@@ -121,4 +120,27 @@ proptest! {
             }
         }
     }
+}
+
+/// The judge itself: a target half a degree too far, and an exercise under the limits of another day.
+#[test]
+fn a_fault_is_seen() {
+    let record = include_str!("../../../../examples/small-cuff.toml");
+    let p = prescribe(Texts { record, ..Texts::default() });
+    let passive = crate::plans::span(&p, 20);
+    let line = |id: &str| passive.exercises.iter().find(|line| line.id == id).cloned().expect("it is prescribed");
+    let mut stick = line("stick-external-rotation");
+    assert_eq!(fault(&stick, &passive.limits), None);
+    stick.target = stick.target.map(|target| quantity::Degrees::from_steps(target.steps() + 5));
+    assert!(fault(&stick, &passive.limits).is_some());
+    let early = crate::plans::span(&p, 10);
+    assert!(fault(&line("pendulum"), &early.limits).is_some());
+    assert_eq!(fault(&line("pendulum"), &passive.limits), None);
+    assert!(
+        crate::plans::looser_day(
+            &p,
+            &prescribe(Texts { record: &record.replace("\"good\"", "\"poor\""), ..Texts::default() })
+        )
+        .is_some()
+    );
 }

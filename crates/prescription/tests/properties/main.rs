@@ -10,7 +10,9 @@ mod records;
 
 use proptest::prelude::ProptestConfig;
 
-/// Few records for each property: every one of them composes whole plans.
+/// Few records for each property, because every one of them composes whole plans; `PROPTEST_CASES` asks for more.
 fn config() -> ProptestConfig {
-    ProptestConfig { cases: 20, failure_persistence: None, ..ProptestConfig::default() }
+    let asked = ProptestConfig::default();
+    let cases = if std::env::var_os("PROPTEST_CASES").is_some() { asked.cases } else { 20 };
+    ProptestConfig { cases, failure_persistence: None, ..asked }
 }

@@ -4,7 +4,7 @@ use jiff::ToSpan;
 use plan::Prescription;
 use proptest::prelude::*;
 
-use crate::plans::{looser_day, prescribe, Texts};
+use crate::plans::{Texts, looser_day, prescribe};
 use crate::records::{choice, record};
 
 /// Whether two prescriptions are the same in every day, whatever their dates and sides.

@@ -2,12 +2,12 @@
 
 use std::sync::LazyLock;
 
-use body::{Joint, Key, Position, ALL_KEYS};
+use body::{ALL_KEYS, Joint, Key, Position};
 use diagnostic::{FileId, Sink};
 use exercise::Catalogue;
 use jiff::civil::Date;
 use plan::{Allowed, Cell, LimitRow, Prescription, SlingLine, SpanOfDays};
-use prescription::{Case, Settings};
+use prescription::{Case, May, Settings};
 use protocol::Library;
 
 /// What comes with the program.
@@ -39,6 +39,22 @@ pub fn prescribe(texts: Texts<'_>) -> Prescription {
 }
 
 fn attempt(texts: Texts<'_>, sink: &mut Sink) -> Option<Prescription> {
+    let made = with_case(texts, sink, prescription::prescribe);
+    Some(made??.prescription)
+}
+
+/// The answer for an activity on the day of the texts.
+#[track_caller]
+pub fn may(texts: Texts<'_>, activity: &str) -> May {
+    let mut sink = Sink::new();
+    let on = texts.on.expect("a day is asked about");
+    match with_case(texts, &mut sink, |case, sink| prescription::may(case, activity, on, sink)).flatten() {
+        Some(answer) => answer,
+        None => panic!("{:?}\n{}\n{}\n{}", sink.found(), texts.record, texts.settings, texts.opened),
+    }
+}
+
+fn with_case<T>(texts: Texts<'_>, sink: &mut Sink, then: impl FnOnce(&Case<'_>, &mut Sink) -> T) -> Option<T> {
     let record = operative::read(FileId(0), texts.record, sink)?;
     let settings = match texts.settings {
         "" => Settings::default(),
@@ -59,7 +75,7 @@ fn attempt(texts: Texts<'_>, sink: &mut Sink) -> Option<Prescription> {
         other: None,
         line_of: &|_| 0,
     };
-    Some(prescription::prescribe(&case, sink)?.prescription)
+    Some(then(&case, sink))
 }
 
 /// The run of days that a day lies in.

@@ -1,7 +1,7 @@
 //! Operative records by chance, every fact known or not.
 
-use jiff::civil::{date, Date};
 use jiff::ToSpan;
+use jiff::civil::{Date, date};
 use proptest::option::weighted;
 use proptest::prelude::*;
 use proptest::sample::select;
@@ -80,7 +80,8 @@ impl Written {
         text += &line("distal_clavicle_excision", flag(self.clavicle));
         text += &line("capsular_release", flag(self.release));
         for arc in &self.arcs {
-            text += &format!("[[operation.safe_arc]]\nmovement = \"{}\"\nup_to = \"{} deg\"\n", arc.movement, arc.up_to);
+            text +=
+                &format!("[[operation.safe_arc]]\nmovement = \"{}\"\nup_to = \"{} deg\"\n", arc.movement, arc.up_to);
             text += &line("until", arc.until.map(|day| format!("\"day {day}\"")));
         }
         text += "[other_arm]\n";

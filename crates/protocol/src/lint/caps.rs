@@ -26,10 +26,7 @@ pub(super) fn check(alternatives: &[Under<'_>], sink: &mut Sink) {
             sink.push(
                 Diagnostic::error(
                     "cap-not-stricter",
-                    format!(
-                        "`{}` is to make plans stricter, but {where_looser}",
-                        family.protocols[cap].id
-                    ),
+                    format!("`{}` is to make plans stricter, but {where_looser}", family.protocols[cap].id),
                 )
                 .at(rule.span)
                 .help("a protocol that caps is at least as strict as the default in every limit, gate and sling day"),

@@ -61,9 +61,12 @@ fn days_without_sling(family: &Family, protocol: &ProtocolFile, sink: &mut Sink)
     if let Some((from, until, after, option)) = gap {
         let span = after.map_or_else(|| start_of(protocol.span), |step| step.span);
         sink.push(
-            Diagnostic::error("gap", format!("`{}` says nothing of the sling from day {from} to day {}{option}", protocol.id, until - 1))
-                .at(span)
-                .help("add a [[sling]] line for these days; without a sling write wear = \"none\""),
+            Diagnostic::error(
+                "gap",
+                format!("`{}` says nothing of the sling from day {from} to day {}{option}", protocol.id, until - 1),
+            )
+            .at(span)
+            .help("add a [[sling]] line for these days; without a sling write wear = \"none\""),
         );
     }
 }
@@ -126,7 +129,10 @@ fn stages(family: &Family, place: usize, protocol: &ProtocolFile, sink: &mut Sin
             sink.push(
                 Diagnostic::error(
                     "gap",
-                    format!("`{}` opens on {}, not after `{}` on {}", pair[1].id, pair[1].gate, pair[0].id, pair[0].gate),
+                    format!(
+                        "`{}` opens on {}, not after `{}` on {}",
+                        pair[1].id, pair[1].gate, pair[0].id, pair[0].gate
+                    ),
                 )
                 .at(pair[1].span)
                 .also(pair[0].span, "the stage before it")

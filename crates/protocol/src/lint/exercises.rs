@@ -57,8 +57,7 @@ fn never(
     let met = |(at, demand): (usize, &Demand), column: usize| is_met(demand, cell(demand, column), margin(entry, at));
     // Gates of posture end on days that start a column, so the first day of a column speaks for all of it.
     let barred = |column: usize| protocol.postures.iter().any(|gate| is_barred(entry, gate, grid.days[column]));
-    let allowed =
-        |column: usize| !barred(column) && entry.demands.iter().enumerate().all(|demand| met(demand, column));
+    let allowed = |column: usize| !barred(column) && entry.demands.iter().enumerate().all(|demand| met(demand, column));
     if columns.clone().any(allowed) {
         return None;
     }
@@ -75,14 +74,12 @@ fn never(
         Some((_, demand)) => {
             let most = columns.map(|column| cell(demand, column)).max().unwrap_or(Cell::NO);
             let at_most = if most.is_open() { " at most" } else { "" };
-            fault(format!(
-                "is given {span}, where {} is {}{at_most}",
-                of_key(demand.key),
-                of_cell(most, demand.key)
-            ))
-            .fact("an unsupervised target stays the home margin below its limit and needs the least useful arc")
-            .help(help)
+            fault(format!("is given {span}, where {} is {}{at_most}", of_key(demand.key), of_cell(most, demand.key)))
+                .fact("an unsupervised target stays the home margin below its limit and needs the least useful arc")
+                .help(help)
         }
-        None => fault(format!("is given {span}, where what it asks for is never allowed on one day together")).help(help),
+        None => {
+            fault(format!("is given {span}, where what it asks for is never allowed on one day together")).help(help)
+        }
     })
 }

@@ -1,14 +1,14 @@
 //! Limits among themselves: one value for a key, rising day by day, lifted in the end.
 
-use body::{Joint, Key, ALL_KEYS};
+use body::{ALL_KEYS, Joint, Key};
 use diagnostic::{Diagnostic, Sink};
 use plan::{Cell, LaneId};
 
 use super::days::together;
 use super::under::Under;
 use super::words::{of_cell, of_key, start_of};
-use crate::file::{Limit, ProtocolFile};
 use crate::Family;
+use crate::file::{Limit, ProtocolFile};
 
 /// So many keys are named in one message.
 const NAMED: usize = 4; // not medical: keeps a message to one line
@@ -102,9 +102,12 @@ fn rule_for_good(title: &str, limit: &Limit, sink: &mut Sink) {
     let (Some(&key), Some(last)) = (limit.keys.first(), limit.steps.last()) else { return };
     if last.until.is_none() && last.cell != Cell::FREE {
         sink.push(
-            Diagnostic::error("limit-never-lifts", format!("{} stays {} for good under \"{title}\"", of_key(key), of_cell(last.cell, key)))
-                .at(last.span)
-                .help("end the last step with `until`; from that day the protocol alone decides"),
+            Diagnostic::error(
+                "limit-never-lifts",
+                format!("{} stays {} for good under \"{title}\"", of_key(key), of_cell(last.cell, key)),
+            )
+            .at(last.span)
+            .help("end the last step with `until`; from that day the protocol alone decides"),
         );
     }
 }

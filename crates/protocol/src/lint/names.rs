@@ -4,8 +4,8 @@ use diagnostic::{Diagnostic, Sink, Span};
 use exercise::{Catalogue, Kind};
 
 use super::words::{did_you_mean, start_of};
-use crate::file::{ChoiceIs, ProtocolFile};
 use crate::Family;
+use crate::file::{ChoiceIs, ProtocolFile};
 
 /// Checks every name that a family uses.
 pub(super) fn check(family: &Family, catalogue: &Catalogue, sink: &mut Sink) {
@@ -43,10 +43,12 @@ fn protocols(family: &Family, sink: &mut Sink) {
     }
     for (id, by, span) in named {
         if family.protocol(id).is_none() {
-            let fault =
-                Diagnostic::error("unknown-protocol", format!("{by} names `{id}`, which is no protocol of this family"))
-                    .at(span)
-                    .fact(format!("protocols: {}", file.protocols.join(", ")));
+            let fault = Diagnostic::error(
+                "unknown-protocol",
+                format!("{by} names `{id}`, which is no protocol of this family"),
+            )
+            .at(span)
+            .fact(format!("protocols: {}", file.protocols.join(", ")));
             sink.push(did_you_mean(fault, id, file.protocols.iter().map(String::as_str)));
         }
     }

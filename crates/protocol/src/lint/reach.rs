@@ -37,9 +37,12 @@ fn above(under: &Under<'_>, place: usize, goal: &Goal) -> Option<Diagnostic> {
         format!("the goal `{}` asks for {} by day {due}", goal.id, of_key(goal.key))
     };
     Some(
-        Diagnostic::error("goal-above-limit", format!("{says}, which is {} on day {day}{}", of_cell(limit, goal.key), under.option))
-            .at(goal.span)
-            .help("lower the goal, or make it due after the limit has risen"),
+        Diagnostic::error(
+            "goal-above-limit",
+            format!("{says}, which is {} on day {day}{}", of_cell(limit, goal.key), under.option),
+        )
+        .at(goal.span)
+        .help("lower the goal, or make it due after the limit has risen"),
     )
 }
 
@@ -49,7 +52,8 @@ pub(super) fn criteria(alternatives: &[Under<'_>], catalogue: &Catalogue, sink: 
     for (place, protocol) in defaults.protocols() {
         for stage in &protocol.stages {
             for criterion in &stage.criteria {
-                let fault = alternatives.iter().find_map(|under| out_of_reach(under, place, stage, criterion, catalogue));
+                let fault =
+                    alternatives.iter().find_map(|under| out_of_reach(under, place, stage, criterion, catalogue));
                 sink.extend(fault);
             }
         }
@@ -100,9 +104,7 @@ fn out_of_reach(
         );
     }
     // "Stopped at the limit" meets the criterion, so the test itself needs only to be open; its pose must be allowed.
-    let allowed = tests.any(|test| {
-        test.demands.iter().all(|demand| under.on_day(place, demand.key, day).is_open())
-    });
+    let allowed = tests.any(|test| test.demands.iter().all(|demand| under.on_day(place, demand.key, day).is_open()));
     (!allowed).then(|| {
         fault(before(&format!("measures {}, but no test of it is allowed on day {day}", of_key(key))))
             .help("open what the test needs besides, or measure it in another pose")

@@ -4,8 +4,8 @@ use diagnostic::{Diagnostic, Sink};
 use operative::MAX_SAFE_ARCS;
 
 use super::words::start_of;
-use crate::compile::{days, lanes};
 use crate::Family;
+use crate::compile::{days, lanes};
 
 /// Rows and columns are counted in one byte, and each safe arc of a record may add a column.
 const MOST_LINES: usize = u8::MAX as usize - MAX_SAFE_ARCS;
@@ -19,9 +19,12 @@ pub(super) fn fits(family: &Family, sink: &mut Sink) -> bool {
     let columns = days(family, &[]).len() - 1;
     if columns == 0 {
         sink.push(
-            Diagnostic::error("gap", format!("no protocol of the family `{}` reaches beyond the day of surgery", family.file.id))
-                .at(start_of(family.file.span))
-                .help("give each protocol a horizon, such as horizon = \"day 365\""),
+            Diagnostic::error(
+                "gap",
+                format!("no protocol of the family `{}` reaches beyond the day of surgery", family.file.id),
+            )
+            .at(start_of(family.file.span))
+            .help("give each protocol a horizon, such as horizon = \"day 365\""),
         );
         return false;
     }
@@ -35,9 +38,12 @@ pub(super) fn fits(family: &Family, sink: &mut Sink) -> bool {
     for (what, count, most) in counted.into_iter().filter(|(_, count, most)| count > most) {
         fits = false;
         sink.push(
-            Diagnostic::error("family-too-large", format!("the family `{}` has {count} {what}; {most} fit", family.file.id))
-                .at(start_of(family.file.span))
-                .help("split the family by operation, or let lines share their days"),
+            Diagnostic::error(
+                "family-too-large",
+                format!("the family `{}` has {count} {what}; {most} fit", family.file.id),
+            )
+            .at(start_of(family.file.span))
+            .help("split the family by operation, or let lines share their days"),
         );
     }
     fits

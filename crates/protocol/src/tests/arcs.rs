@@ -58,3 +58,12 @@ fn an_arc_below_neutral_turns_the_sling_inward() {
     assert_eq!([SlingPosition::InternalRotation; 2], [0, 41].map(held));
     assert_eq!(held(42), SlingPosition::Neutral);
 }
+
+#[test]
+fn an_arc_leaves_effort_without_movement_at_the_side_alone() {
+    let plan = composed(&with(Movement::ForwardElevation, 70, Some(112)), None, &[]);
+    let effort = |position: &str, day| says(&plan, &format!("shoulder/abduction/{position}/isometric"), day);
+    assert_eq!(["no", "no", "free"], [84, 111, 112].map(|day| effort("any", day))[..]);
+    assert_eq!(["30 %", "free", "free"], [49, 84, 111].map(|day| effort("at side", day))[..]);
+    assert_eq!(says(&plan, "shoulder/external rotation/any/isometric", 84), "free");
+}

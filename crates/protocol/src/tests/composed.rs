@@ -3,11 +3,11 @@
 use std::sync::LazyLock;
 
 use body::Key;
-use operative::{dimension, Facts, SafeArcs, DIMENSION_COUNT};
+use operative::{DIMENSION_COUNT, Facts, SafeArcs, dimension};
 use plan::{Allowed, Bound, Cell, Plan};
 
 use super::shipped;
-use crate::{resolve, Choices, Compiled, Family, Library, Requested};
+use crate::{Choices, Compiled, Family, Library, Requested, resolve};
 
 pub(super) static LIBRARY: LazyLock<Library> = LazyLock::new(shipped);
 

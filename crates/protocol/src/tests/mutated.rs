@@ -1,13 +1,13 @@
 //! Shipped files with random changes: whatever is read, nothing panics.
 
 use diagnostic::{FileId, Sink};
-use operative::{Facts, SafeArcs, DIMENSION_COUNT};
+use operative::{DIMENSION_COUNT, Facts, SafeArcs};
 use plan::LaneId;
 use proptest::prelude::*;
 use proptest::sample::Index;
 
 use super::catalogue;
-use crate::{resolve, Choices, Compiled, Library, Requested, SHIPPED};
+use crate::{Choices, Compiled, Library, Requested, SHIPPED, resolve};
 
 /// One change to a text.
 #[derive(Debug, Clone)]
@@ -23,8 +23,23 @@ enum Change {
 
 fn a_change() -> impl Strategy<Value = Change> {
     let values = vec![
-        "\"day 0\"", "\"day 3650\"", "\"day 65535\"", "\"-180 deg\"", "\"0 kg\"", "\"300 kg\"", "\"\"", "0", "-1",
-        "9223372036854775807", "nan", "true", "[]", "{}", "\"free\"", "\"no\"", "2026-02-30",
+        "\"day 0\"",
+        "\"day 3650\"",
+        "\"day 65535\"",
+        "\"-180 deg\"",
+        "\"0 kg\"",
+        "\"300 kg\"",
+        "\"\"",
+        "0",
+        "-1",
+        "9223372036854775807",
+        "nan",
+        "true",
+        "[]",
+        "{}",
+        "\"free\"",
+        "\"no\"",
+        "2026-02-30",
     ];
     prop_oneof![
         any::<Index>().prop_map(Change::Drop),

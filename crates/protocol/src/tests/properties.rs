@@ -3,13 +3,13 @@
 use std::sync::LazyLock;
 
 use body::Movement;
-use operative::{dim, DimensionId, Facts, Order, SafeArc, Unknown, DIMENSIONS, MAX_SAFE_ARCS};
+use operative::{DIMENSIONS, DimensionId, Facts, MAX_SAFE_ARCS, Order, SafeArc, Unknown, dim};
 use plan::{Cell, LaneId, Plan};
 use proptest::prelude::*;
 use quantity::{Degrees, PostoperativeDay};
 
-use super::composed::{cuff, LIBRARY};
-use crate::{resolve, Choices, Compiled, Family, Requested};
+use super::composed::{LIBRARY, cuff};
+use crate::{Choices, Compiled, Family, Requested, resolve};
 
 /// Days on which arcs may end although no file names them, as a record would add them.
 const ARC_DAYS: [u16; 4] = [21, 35, 63, 200];
@@ -24,7 +24,10 @@ static COMPILED: LazyLock<Vec<(Compiled<'static>, Choices)>> = LazyLock::new(|| 
                 choices.take(&choice.id, option);
                 choices
             };
-            all = all.iter().flat_map(|choices| choice.options.iter().map(|o| taken(choices, o)).collect::<Vec<_>>()).collect();
+            all = all
+                .iter()
+                .flat_map(|choices| choice.options.iter().map(|o| taken(choices, o)).collect::<Vec<_>>())
+                .collect();
         }
         all.into_iter().map(move |choices| (Compiled::new(family, &choices, &ARC_DAYS), choices))
     };
@@ -42,11 +45,8 @@ fn an_arc() -> impl Strategy<Value = SafeArc> {
         Movement::HorizontalAdduction,
         Movement::AbductionWithExternalRotation,
     ]);
-    let until = prop_oneof![
-        Just(None),
-        prop::sample::select(ARC_DAYS.to_vec()).prop_map(Some),
-        (0_u16..420).prop_map(Some),
-    ];
+    let until =
+        prop_oneof![Just(None), prop::sample::select(ARC_DAYS.to_vec()).prop_map(Some), (0_u16..420).prop_map(Some),];
     (movement, -30..=180_i32, until, 0..MAX_SAFE_ARCS as u8).prop_map(|(movement, up_to, until, index)| SafeArc {
         movement,
         up_to: Degrees::whole(up_to),

@@ -1,0 +1,162 @@
+//! What the lint says of names, ids and the size of a family.
+
+use super::fixture::{FILES, check, findings};
+
+#[test]
+fn an_id_stands_for_one_thing() {
+    check(
+        "quick",
+        &[("id = \"outward-wider\"", "id = \"outward\"")],
+        &[
+            "quick.toml:63 [[[limit]]] duplicate-id: the limit `outward` stands here twice / give each its own id: reasons are looked up by it",
+        ],
+    );
+    check(
+        "slow",
+        &[("id = \"passive\"\ntitle = \"Passive\"", "id = \"protection\"\ntitle = \"Passive\"")],
+        &[
+            "slow.toml:13 [[[stage]]] duplicate-id: the stage `protection` stands here twice / give each its own id: reasons are looked up by it",
+        ],
+    );
+    check(
+        "rules",
+        &[("id = \"later\"", "id = \"poor-tissue\"")],
+        &[
+            "rules.toml:20 [[[rule]]] duplicate-id: the rule `poor-tissue` stands here twice / give each its own id: reasons are looked up by it",
+        ],
+    );
+    check(
+        "quick",
+        &[("options = [\"20 deg\", \"30 deg\"]", "options = [\"20 deg\", \"30 deg\", \"20 deg\"]")],
+        &[
+            "quick.toml:9 [[[choice]]] duplicate-id: the option `20 deg` stands here twice / give each its own id: reasons are looked up by it",
+        ],
+    );
+}
+
+#[test]
+fn stages_that_are_named_exist() {
+    check(
+        "quick",
+        &[("stage = \"passive\"\nuntil_stage", "stage = \"pasive\"\nuntil_stage")],
+        &[
+            "quick.toml:105 [[[exercise]]] unknown-stage: the exercise `pendulum` names `pasive`, which is no stage of `quick` / did you mean \"passive\"?",
+        ],
+    );
+    check(
+        "quick",
+        &[("until_stage = \"active\"", "until_stage = \"activ\"")],
+        &[
+            "quick.toml:105 [[[exercise]]] unknown-stage: the exercise `pendulum` names `activ`, which is no stage of `quick` / did you mean \"active\"?",
+        ],
+    );
+    check(
+        "quick",
+        &[("shown_from_stage = \"passive\"", "shown_from_stage = \"late\"")],
+        &["quick.toml:97 [[[goal]]] unknown-stage: the goal `elevation` names `late`, which is no stage of `quick`"],
+    );
+    check(
+        "rules",
+        &[("stage = \"passive\", day", "stage = \"passiv\", day")],
+        &[
+            "rules.toml:20 [[[rule]]] unknown-stage: the rule `later` names `passiv`, which is no stage of `quick` / did you mean \"passive\"?",
+        ],
+    );
+    check(
+        "family",
+        &[("safe_arc_until_stage = \"active\"", "safe_arc_until_stage = \"actve\"")],
+        &[
+            "family.toml:1 [i] unknown-stage: `safe_arc_until_stage` names `actve`, which is no stage of `quick` / did you mean \"active\"? / a safe arc without a day would never end in that protocol",
+        ],
+    );
+}
+
+#[test]
+fn protocols_that_are_named_exist() {
+    check(
+        "family",
+        &[("default = \"quick\"", "default = \"quik\"")],
+        &[
+            "family.toml:1 [i] unknown-protocol: the default names `quik`, which is no protocol of this family / did you mean \"quick\"?",
+        ],
+    );
+    check(
+        "family",
+        &[("protocol = \"slow\"", "protocol = \"slwo\"")],
+        &[
+            "family.toml:12 [{ fact = \"tear size\", at_least = \"30 to 50 mm\" }] unknown-protocol: the selection `large` names `slwo`, which is no protocol of this family / did you mean \"slow\"?",
+        ],
+    );
+    check(
+        "family",
+        &[("unless_capped_by = \"slow\"", "unless_capped_by = \"slo\"")],
+        &[
+            "family.toml:21 [{ fact = \"smoking\", has = \"yes\" }] unknown-protocol: the question `slower` names `slo`, which is no protocol of this family / did you mean \"slow\"?",
+        ],
+    );
+    check(
+        "family",
+        &[("[[question]]", "[[on_request]]\nprotocol = \"other\"\n\n[[question]]")],
+        &[
+            "family.toml:1 [i] unknown-protocol: what is only given on request names `other`, which is no protocol of this family",
+        ],
+    );
+    check(
+        "rules",
+        &[("cap = \"slow\"", "cap = \"slov\"")],
+        &[
+            "rules.toml:13 [[[rule]]] unknown-protocol: the rule `poor-tissue` names `slov`, which is no protocol of this family / did you mean \"slow\"?",
+        ],
+    );
+    check(
+        "family",
+        &[("protocols = [\"quick\", \"slow\"]", "protocols = [\"quick\", \"slow\", \"slow\"]")],
+        &[
+            "family.toml:1 [i] duplicate-id: the protocol `slow` stands here twice / give each its own id: reasons are looked up by it",
+        ],
+    );
+    check(
+        "family",
+        &[("protocols = [\"quick\", \"slow\"]", "protocols = [\"quick\", \"slowly\"]")],
+        &["family.toml:1 [id = \"plain\"] no-such-file: `plain/slowly.toml` is not there / did you mean \"slow\"?"],
+    );
+}
+
+#[test]
+fn choices_that_are_named_exist() {
+    check(
+        "rules",
+        &[("cap = \"slow\"", "cap = \"slow\"\nchoice = { id = \"outwards\", is = \"20 deg\" }")],
+        &[
+            "rules.toml:13 [[[rule]]] unknown-choice: `outwards` is not a choice of this family / did you mean \"outward\"?",
+        ],
+    );
+    check(
+        "rules",
+        &[("cap = \"slow\"", "cap = \"slow\"\nchoice = { id = \"outward\", is = \"25 deg\" }")],
+        &[
+            "rules.toml:13 [[[rule]]] unknown-option: `25 deg` is not an option of the choice `outward` / did you mean \"20 deg\"?",
+        ],
+    );
+}
+
+#[test]
+fn a_family_fits_the_tables_of_a_plan() {
+    let rule = |n: usize| {
+        format!(
+            "[[rule]]\nid = \"r{n}\"\ntitle = \"r\"\nwhen = [{{ fact = \"tissue\", at_least = \"poor\" }}]\ncap = \"slow\"\nevidence = [\"slower-principle\"]\n"
+        )
+    };
+    let rules: String = (0..129).map(rule).collect();
+    let mut files = FILES;
+    files[4].1 = &rules;
+    assert_eq!(
+        findings(&files),
+        [
+            "family.toml:1 [i] family-too-large: the family `plain` has 129 rules; 128 fit / split the family by operation, or let lines share their days"
+        ]
+    );
+    let fewer: String = (0..128).map(rule).collect();
+    files[4].1 = &fewer;
+    assert_eq!(findings(&files), Vec::<String>::new());
+}
