@@ -10,13 +10,7 @@ pub fn print(found: &[Diagnostic], sources: &Sources) {
             let at = source.position(span.start);
             Some(format!("{}:{}:{}: ", source.name, at.line, at.column))
         });
-        eprintln!(
-            "{}{}[{}]: {}",
-            place.unwrap_or_default(),
-            fault.severity.name(),
-            fault.code,
-            fault.message
-        );
+        eprintln!("{}{}[{}]: {}", place.unwrap_or_default(), fault.severity.name(), fault.code, fault.message);
         for note in &fault.notes {
             eprintln!("  = note: {note}");
         }

@@ -87,17 +87,10 @@ impl fmt::Display for Key {
     }
 }
 
-const MOVED: &[Mode] = &[
-    Mode::Passive,
-    Mode::EndRangeStretch,
-    Mode::ActiveAssisted,
-    Mode::Active,
-    Mode::Isometric,
-    Mode::Resisted,
-];
+const MOVED: &[Mode] =
+    &[Mode::Passive, Mode::EndRangeStretch, Mode::ActiveAssisted, Mode::Active, Mode::Isometric, Mode::Resisted];
 const BLADE: &[Mode] = &[Mode::Passive, Mode::ActiveAssisted, Mode::Active, Mode::Resisted];
-const SMALL: &[Mode] =
-    &[Mode::Passive, Mode::EndRangeStretch, Mode::ActiveAssisted, Mode::Active, Mode::Resisted];
+const SMALL: &[Mode] = &[Mode::Passive, Mode::EndRangeStretch, Mode::ActiveAssisted, Mode::Active, Mode::Resisted];
 
 /// The modes a movement of a joint has; none where the joint has no such movement.
 fn modes_of(joint: Joint, movement: Movement) -> &'static [Mode] {

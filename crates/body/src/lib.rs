@@ -7,5 +7,5 @@
 mod key;
 mod words;
 
-pub use key::{Key, KeyError, ALL_KEYS};
+pub use key::{ALL_KEYS, Key, KeyError};
 pub use words::{Joint, Mode, Movement, Position, Side};

@@ -11,7 +11,7 @@ mod nearest;
 mod table;
 mod value;
 
-pub use bytes::{text_of, too_large, MAX_FILE_BYTES};
+pub use bytes::{MAX_FILE_BYTES, text_of, too_large};
 pub use nearest::nearest;
-pub use table::{read, Table};
-pub use value::{quantity_fault, Value};
+pub use table::{Table, read};
+pub use value::{Value, quantity_fault};

@@ -6,7 +6,7 @@ use quantity::QuantityError;
 use toml::de::{DeTable, DeValue};
 
 use crate::nearest;
-use crate::value::{list, place, shown, Value};
+use crate::value::{Value, list, place, shown};
 
 /// One table, with the keys not yet asked for.
 #[derive(Debug)]
@@ -118,7 +118,9 @@ impl<'s> Table<'s> {
             && let Some(misspelt) = self.misspelt(key)
         {
             sink.push(
-                self.unknown(&misspelt.value).at(misspelt.span).help(format!("did you mean `{key}`? it is needed here")),
+                self.unknown(&misspelt.value)
+                    .at(misspelt.span)
+                    .help(format!("did you mean `{key}`? it is needed here")),
             );
             return None;
         }
@@ -186,12 +188,7 @@ impl<'s> Table<'s> {
     }
 
     /// One of a few words, if the key stands there.
-    pub fn word<T: Copy>(
-        &mut self,
-        key: &'static str,
-        words: &[(&str, T)],
-        sink: &mut Sink,
-    ) -> Option<Spanned<T>> {
+    pub fn word<T: Copy>(&mut self, key: &'static str, words: &[(&str, T)], sink: &mut Sink) -> Option<Spanned<T>> {
         self.take(key)?.word(words, sink)
     }
 
@@ -242,11 +239,15 @@ impl<'s> Table<'s> {
         let count = unknown().count();
         if count > MOST {
             sink.push(
-                Diagnostic::error("unknown-key", format!("{} more keys are unknown here", count - MOST)).at(self.head()),
+                Diagnostic::error("unknown-key", format!("{} more keys are unknown here", count - MOST))
+                    .at(self.head()),
             );
         }
         for entry in unknown().take(MOST) {
-            let mut fault = self.unknown(&entry.key).at(entry.key_span).fact(format!("known keys: {}", list(self.asked.iter().copied())));
+            let mut fault = self
+                .unknown(&entry.key)
+                .at(entry.key_span)
+                .fact(format!("known keys: {}", list(self.asked.iter().copied())));
             if let Some(near) = nearest(&entry.key, self.asked.iter().copied()) {
                 fault = fault.help(format!("did you mean `{near}`?"));
             }
@@ -316,13 +317,17 @@ mod tests {
         });
         assert_eq!(
             found,
-            ["unknown-key: `birth_dat` is not a key of this file [birth_dat] did you mean `birth_date`? it is needed here"]
+            [
+                "unknown-key: `birth_dat` is not a key of this file [birth_dat] did you mean `birth_date`? it is needed here"
+            ]
         );
     }
 
     #[test]
     fn a_date_that_is_not_in_the_calendar_is_called_that() {
-        let codes = |text| check(text, |_, _| {}).iter().map(|f| f.split(':').next().unwrap_or("").to_owned()).collect::<Vec<_>>();
+        let codes = |text| {
+            check(text, |_, _| {}).iter().map(|f| f.split(':').next().unwrap_or("").to_owned()).collect::<Vec<_>>()
+        };
         assert_eq!(codes("date = 2026-02-30"), ["no-such-date"]);
         assert_eq!(codes("date = 2026-13-01 # a month"), ["no-such-date"]);
         assert_eq!(codes("date = 2026-"), ["toml-syntax"]);

@@ -42,9 +42,12 @@ impl<'s> Value<'s> {
         match self.value {
             DeValue::String(text) if text.chars().any(is_invisible) => {
                 sink.push(
-                    Diagnostic::error("invisible-character", format!("`{}` holds an invisible control character", self.path))
-                        .at(self.span)
-                        .help("write the text again by hand; such characters change what a page shows"),
+                    Diagnostic::error(
+                        "invisible-character",
+                        format!("`{}` holds an invisible control character", self.path),
+                    )
+                    .at(self.span)
+                    .help("write the text again by hand; such characters change what a page shows"),
                 );
                 None
             }
@@ -88,9 +91,7 @@ impl<'s> Value<'s> {
     /// The value as a number, whole or decimal; never NaN or infinite.
     pub fn number(self, sink: &mut Sink) -> Option<Spanned<f64>> {
         let value = match &self.value {
-            DeValue::Integer(number) => {
-                i64::from_str_radix(number.as_str(), number.radix()).ok().map(|n| n as f64)
-            }
+            DeValue::Integer(number) => i64::from_str_radix(number.as_str(), number.radix()).ok().map(|n| n as f64),
             DeValue::Float(number) => number.as_str().parse().ok(),
             _ => None,
         };
@@ -133,9 +134,7 @@ impl<'s> Value<'s> {
         match Date::new(date.year as i16, date.month as i8, date.day as i8) {
             Ok(date) => Some(Spanned::new(date, self.span)),
             Err(_) => {
-                sink.push(
-                    Diagnostic::error("no-such-date", format!("{written} is not in the calendar")).at(self.span),
-                );
+                sink.push(Diagnostic::error("no-such-date", format!("{written} is not in the calendar")).at(self.span));
                 None
             }
         }
@@ -273,10 +272,8 @@ pub fn quantity_fault(name: &str, example: &str, text: &Spanned<String>, error: 
         QuantityError::NoUnit => Diagnostic::error(unit_code(name), format!("{name} has no unit"))
             .label(format!("a {name} is needed here, such as \"{example}\""))
             .help(with_unit(written.trim(), example)),
-        QuantityError::NoNumber => {
-            Diagnostic::error("not-a-quantity", format!("`{written}` is not a {name}"))
-                .help(format!("write a {name} such as \"{example}\""))
-        }
+        QuantityError::NoNumber => Diagnostic::error("not-a-quantity", format!("`{written}` is not a {name}"))
+            .help(format!("write a {name} such as \"{example}\"")),
         QuantityError::UnknownUnit { found } => {
             Diagnostic::error("unknown-unit", format!("`{}` is not a unit of a {name}", shown(found)))
                 .help(format!("write a {name} such as \"{example}\""))
@@ -300,7 +297,8 @@ fn is_invisible(c: char) -> bool {
 
 /// What the user wrote, cut to a length that fits a message and without control characters.
 pub(crate) fn shown(text: &str) -> String {
-    let clean: String = text.chars().map(|c| if c.is_control() || is_invisible(c) { ' ' } else { c }).take(40).collect();
+    let clean: String =
+        text.chars().map(|c| if c.is_control() || is_invisible(c) { ' ' } else { c }).take(40).collect();
     if text.chars().count() > 40 { format!("{clean}…") } else { clean }
 }
 

@@ -27,7 +27,7 @@ mod generated;
 
 pub use citations::SOURCES;
 pub use entry::Entry;
-pub use generated::{ids, ENTRIES};
+pub use generated::{ENTRIES, ids};
 pub use how_known::HowKnown;
 pub use source::{Reading, Source, SourceKind};
 pub use unit::Unit;

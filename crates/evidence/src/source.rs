@@ -27,12 +27,7 @@ pub struct Source {
 
 impl Source {
     /// A source of which nothing but key, shown name, kind and reading is known.
-    pub(crate) const fn new(
-        key: &'static str,
-        shown_as: &'static str,
-        kind: SourceKind,
-        how: Reading,
-    ) -> Self {
+    pub(crate) const fn new(key: &'static str, shown_as: &'static str, kind: SourceKind, how: Reading) -> Self {
         Self {
             key,
             shown_as,

@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 
 use diagnostic::{FileId, Sink};
 
-use crate::{check, reader, Entry, Kind, Purpose};
+use crate::{Entry, Kind, Purpose, check, reader};
 
 /// Every entry of the files that were read.
 #[derive(Debug, Clone, Default)]
@@ -75,7 +75,6 @@ pub fn read(files: &[(FileId, &str)], sink: &mut Sink) -> Catalogue {
     }
     check::duplicates(&mut catalogue.entries, sink);
     check::same_demand(&catalogue.entries, sink);
-    catalogue.by_id =
-        catalogue.entries.iter().enumerate().map(|(at, entry)| (entry.id.clone(), at)).collect();
+    catalogue.by_id = catalogue.entries.iter().enumerate().map(|(at, entry)| (entry.id.clone(), at)).collect();
     catalogue
 }

@@ -1,11 +1,11 @@
 //! What a catalogue must keep to beyond its shape.
 
-use std::collections::btree_map::Entry as Slot;
 use std::collections::BTreeMap;
+use std::collections::btree_map::Entry as Slot;
 
 use body::{Joint, Key, Movement};
 use diagnostic::{Diagnostic, Sink, Span};
-use evidence::{ids, Unit};
+use evidence::{Unit, ids};
 use quantity::{Degrees, Kilograms, Percent};
 
 use crate::{Amount, Demand, Entry, Equipment, Kind, Occasion, OtherArm, Posture};
@@ -92,9 +92,12 @@ pub(crate) fn fits(key: Key, amount: Amount, span: Span, sink: &mut Sink) -> boo
     match greatest(key).map(evidence::Entry::degrees) {
         Some(greatest) if end > greatest => {
             sink.push(
-                Diagnostic::error("beyond-the-joint", format!("no shoulder or elbow goes to {end} deg of {}", key.movement))
-                    .at(span)
-                    .help(format!("the most that is accepted is {greatest} deg")),
+                Diagnostic::error(
+                    "beyond-the-joint",
+                    format!("no shoulder or elbow goes to {end} deg of {}", key.movement),
+                )
+                .at(span)
+                .help(format!("the most that is accepted is {greatest} deg")),
             );
             false
         }
@@ -105,10 +108,9 @@ pub(crate) fn fits(key: Key, amount: Amount, span: Span, sink: &mut Sink) -> boo
 /// The most a movement is accepted at.
 fn greatest(key: Key) -> Option<&'static evidence::Entry> {
     match (key.joint, key.movement) {
-        (
-            Joint::Shoulder,
-            Movement::ForwardElevation | Movement::ScapularPlaneElevation | Movement::Abduction,
-        ) => Some(ids::JOINT_RANGE_ELEVATION),
+        (Joint::Shoulder, Movement::ForwardElevation | Movement::ScapularPlaneElevation | Movement::Abduction) => {
+            Some(ids::JOINT_RANGE_ELEVATION)
+        }
         (Joint::Shoulder, Movement::ExternalRotation | Movement::AbductionWithExternalRotation) => {
             Some(ids::JOINT_RANGE_EXTERNAL_ROTATION)
         }
@@ -131,9 +133,7 @@ pub(crate) fn other_arm(kind: Kind, arm: OtherArm, demands: &[Demand], span: Spa
         (_, true) => "the other arm works, but nothing is said to be asked of it",
     };
     sink.push(
-        Diagnostic::error("other-arm-demand", message)
-            .at(span)
-            .help("keep `other_arm` and `other_demands` together"),
+        Diagnostic::error("other-arm-demand", message).at(span).help("keep `other_arm` and `other_demands` together"),
     );
 }
 
@@ -202,7 +202,10 @@ pub(crate) fn same_demand(entries: &[Entry], sink: &mut Sink) {
                 sink.push(
                     Diagnostic::error(
                         "same-exercise",
-                        format!("`{}` asks the same as `{}`, in the same posture with the same things", entry.id, first.id),
+                        format!(
+                            "`{}` asks the same as `{}`, in the same posture with the same things",
+                            entry.id, first.id
+                        ),
                     )
                     .at(entry.span)
                     .also(first.span, "the first one")

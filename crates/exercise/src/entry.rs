@@ -3,9 +3,7 @@
 use diagnostic::Span;
 use quantity::Degrees;
 
-use crate::{
-    Demand, Equipment, Kind, MuscleActivity, Occasion, OtherArm, Posture, Purpose, SlingDuring, Supervision,
-};
+use crate::{Demand, Equipment, Kind, MuscleActivity, Occasion, OtherArm, Posture, Purpose, SlingDuring, Supervision};
 
 /// One exercise, activity, care pose or visit test.
 #[derive(Debug, Clone)]

@@ -9,22 +9,22 @@
 //! Nothing here knows a stage, a limit of a day, or a patient.
 #![deny(missing_docs)]
 
-mod words;
-mod demand;
-mod muscle;
-mod entry;
 mod catalogue;
+mod check;
+mod demand;
+mod entry;
+mod muscle;
 mod reader;
 mod reader_demand;
 mod reader_dose;
-mod check;
 mod shipped;
+mod words;
 
-pub use catalogue::{read, Catalogue};
+pub use catalogue::{Catalogue, read};
 pub use demand::{Amount, Demand};
 pub use entry::{Dose, Entry, Resting};
 pub use muscle::{ActivityClass, Measured, MuscleActivity};
-pub use shipped::{shipped, SHIPPED};
+pub use shipped::{SHIPPED, shipped};
 pub use words::{Equipment, Kind, Occasion, OtherArm, Posture, Purpose, SlingDuring, Supervision};
 
 #[cfg(test)]

@@ -1,6 +1,6 @@
 //! How hard a muscle was found to work.
 
-use evidence::{ids, HowKnown};
+use evidence::{HowKnown, ids};
 use quantity::Percent;
 
 /// Classes of muscle activity, in percent of a maximal isometric effort.
@@ -23,8 +23,7 @@ pub enum ActivityClass {
 
 impl ActivityClass {
     /// Every class, lowest first.
-    pub const ALL: &'static [Self] =
-        &[Self::Low, Self::LowModerate, Self::Moderate, Self::High, Self::VeryHigh];
+    pub const ALL: &'static [Self] = &[Self::Low, Self::LowModerate, Self::Moderate, Self::High, Self::VeryHigh];
 
     /// The class of a percentage; the top of a class belongs to it.
     ///
@@ -42,9 +41,7 @@ impl ActivityClass {
             (ids::EMG_CLASS_MODERATE_TOP, Self::Moderate),
             (ids::EMG_CLASS_HIGH_TOP, Self::High),
         ];
-        tops.iter()
-            .find(|(top, _)| percent <= top.percent())
-            .map_or(Self::VeryHigh, |(_, class)| *class)
+        tops.iter().find(|(top, _)| percent <= top.percent()).map_or(Self::VeryHigh, |(_, class)| *class)
     }
 
     /// The class above this one; the highest stays.
@@ -107,8 +104,7 @@ fn tenths_up(percent: f64) -> Option<Percent> {
     const STEPS_PER_PERCENT: f64 = 10.0; // not medical: the step a percentage is kept in
     const SLACK: f64 = 1e-6; // not medical: rounding of the decimal number
     let steps = (percent * STEPS_PER_PERCENT - SLACK).ceil();
-    (steps.is_finite() && steps >= 0.0 && steps <= f64::from(i32::MAX))
-        .then(|| Percent::from_steps(steps as i32))
+    (steps.is_finite() && steps >= 0.0 && steps <= f64::from(i32::MAX)).then(|| Percent::from_steps(steps as i32))
 }
 
 /// What was measured of the three muscles a repair may involve; `None` is "not measured".

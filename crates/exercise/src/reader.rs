@@ -1,7 +1,7 @@
 //! From one table of a file to one entry.
 
 use diagnostic::{Diagnostic, Sink, Span, Spanned};
-use document::{nearest, Table};
+use document::{Table, nearest};
 use quantity::Degrees;
 
 use crate::check::{self, Number};
@@ -97,17 +97,14 @@ fn required_for<T: Copy>(
     words: &[(&str, T)],
     sink: &mut Sink,
 ) -> Option<Spanned<T>> {
-    if kind == needed_by {
-        table.require(key, sink)?.word(words, sink)
-    } else {
-        table.word(key, words, sink)
-    }
+    if kind == needed_by { table.require(key, sink)?.word(words, sink) } else { table.word(key, words, sink) }
 }
 
 fn kebab(id: Spanned<String>, sink: &mut Sink) -> Option<Spanned<String>> {
-    let fits = id.value.split('-').all(|part| {
-        !part.is_empty() && part.bytes().all(|byte| byte.is_ascii_lowercase() || byte.is_ascii_digit())
-    });
+    let fits = id
+        .value
+        .split('-')
+        .all(|part| !part.is_empty() && part.bytes().all(|byte| byte.is_ascii_lowercase() || byte.is_ascii_digit()));
     if fits {
         return Some(id);
     }
@@ -133,8 +130,7 @@ fn cited(table: &mut Table<'_>, sink: &mut Sink) -> Vec<&'static evidence::Entry
 pub(crate) fn known(id: &Spanned<String>, sink: &mut Sink) -> Option<&'static evidence::Entry> {
     let found = evidence::entry(&id.value);
     if found.is_none() {
-        let mut fault =
-            Diagnostic::error("unknown-evidence", "this id is not in the table of evidence").at(id.span);
+        let mut fault = Diagnostic::error("unknown-evidence", "this id is not in the table of evidence").at(id.span);
         if let Some(near) = nearest(&id.value, evidence::ENTRIES.iter().map(|entry| entry.id)) {
             fault = fault.help(format!("did you mean \"{near}\"?"));
         }

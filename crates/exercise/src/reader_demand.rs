@@ -33,10 +33,7 @@ pub(crate) fn demands(
 ) -> Vec<Demand> {
     let Some(value) = table.take(key) else { return Vec::new() };
     let items = value.list(sink).unwrap_or_default();
-    items
-        .into_iter()
-        .filter_map(|item| demand(item.table(sink)?, numbers, sink))
-        .collect()
+    items.into_iter().filter_map(|item| demand(item.table(sink)?, numbers, sink)).collect()
 }
 
 fn demand(mut table: Table<'_>, numbers: &mut Vec<Number>, sink: &mut Sink) -> Option<Demand> {
@@ -113,8 +110,7 @@ fn amount(table: &mut Table<'_>, span: Span, numbers: &mut Vec<Number>, sink: &m
                 Some(Amount::Load(kilograms))
             }
             UpTo::Limit => {
-                let most =
-                    needed(most, span, sink)?.quantity("load", "0.5 kg", Kilograms::parse, sink)?;
+                let most = needed(most, span, sink)?.quantity("load", "0.5 kg", Kilograms::parse, sink)?;
                 numbers.push(Number::kilograms(most.value, most.span));
                 Some(Amount::LoadToLimit { most: most.value })
             }

@@ -4,9 +4,9 @@ use diagnostic::{Diagnostic, Sink};
 use document::Table;
 use evidence::Unit;
 
+use crate::Dose;
 use crate::check::{self, Number};
 use crate::reader::known;
-use crate::Dose;
 
 /// Counts over this are slips of the pen.
 const GREATEST_COUNT: u16 = 999; // not medical: bound of input

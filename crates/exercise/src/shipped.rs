@@ -2,7 +2,7 @@
 
 use diagnostic::{FileId, Sink};
 
-use crate::{read, Catalogue};
+use crate::{Catalogue, read};
 
 macro_rules! files {
     ($($name:literal,)+) => {

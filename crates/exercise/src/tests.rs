@@ -1,6 +1,6 @@
 use diagnostic::{FileId, Sink, Sources};
 
-use crate::{read, shipped, Catalogue};
+use crate::{Catalogue, read, shipped};
 
 mod bad_files;
 mod shipped_catalogue;

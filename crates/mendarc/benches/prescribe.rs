@@ -3,7 +3,7 @@
 use std::path::Path;
 use std::process::{Command, Stdio};
 
-use criterion::{criterion_group, criterion_main, Criterion};
+use criterion::{Criterion, criterion_group, criterion_main};
 
 fn cold(criterion: &mut Criterion) {
     let examples = Path::new(env!("CARGO_MANIFEST_DIR")).join("../../examples");

@@ -5,7 +5,7 @@ use std::io::Read as _;
 use std::path::Path;
 
 use diagnostic::{Diagnostic, FileId, Sources};
-use document::{text_of, too_large, MAX_FILE_BYTES};
+use document::{MAX_FILE_BYTES, text_of, too_large};
 
 /// Why a file gave no text.
 #[derive(Debug)]

@@ -1,7 +1,7 @@
 //! How a run ends: exit status, and never a panic as an answer.
 
 use std::io::Write as _;
-use std::panic::{catch_unwind, AssertUnwindSafe};
+use std::panic::{AssertUnwindSafe, catch_unwind};
 use std::process::ExitCode;
 
 use serde_json::json;

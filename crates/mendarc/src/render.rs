@@ -43,9 +43,8 @@ pub fn render(diagnostic: &Diagnostic, sources: &Sources, renderer: &Renderer) -
             None => annotation,
         });
         for label in diagnostic.labels.iter().filter(|label| label.span.file == span.file) {
-            snippet = snippet.annotation(
-                AnnotationKind::Context.span(range(label.span, &source.text)).label(label.text.as_str()),
-            );
+            snippet = snippet
+                .annotation(AnnotationKind::Context.span(range(label.span, &source.text)).label(label.text.as_str()));
         }
         group = group.element(snippet);
     }

@@ -3,8 +3,8 @@
 use body::Joint;
 
 use crate::dimension::DimensionId;
-use crate::dimensions::{dim, DIMENSIONS};
-use crate::facts::{changes_nothing, size_class, Facts};
+use crate::dimensions::{DIMENSIONS, dim};
+use crate::facts::{Facts, changes_nothing, size_class};
 use crate::record::Record;
 
 /// Muscles whose measured activity bounds the early exercises.

@@ -81,7 +81,9 @@ impl Record {
             },
             dim::PREOPERATIVE_STIFFNESS => flag("risk.preoperative_stiffness", risk.preoperative_stiffness),
             dim::RETRACTION_GRADE => {
-                vec![of("operation.tear.retraction_patte", tear.retraction_patte, |grade| format!("Patte grade {grade}"))]
+                vec![of("operation.tear.retraction_patte", tear.retraction_patte, |grade| {
+                    format!("Patte grade {grade}")
+                })]
             }
             dim::FATTY_INFILTRATION => self.basis_grades(),
             dim::PSEUDOPARALYSIS => flag("risk.pseudoparalysis", risk.pseudoparalysis),

@@ -36,19 +36,18 @@ impl Record {
     ) -> Vec<Basis> {
         // The worst is what led to the class: the bad ones, else those not recorded, else all.
         let all: Vec<&TendonEntry> = self.repaired_tendons().collect();
-        let bad: Vec<&TendonEntry> =
-            all.iter().copied().filter(|t| value(t).is_some_and(|found| ["poor", "high"].contains(&found.value))).collect();
+        let bad: Vec<&TendonEntry> = all
+            .iter()
+            .copied()
+            .filter(|t| value(t).is_some_and(|found| ["poor", "high"].contains(&found.value)))
+            .collect();
         let open: Vec<&TendonEntry> = all.iter().copied().filter(|t| value(t).is_none()).collect();
         let chosen = [bad, open, all].into_iter().find(|tendons| !tendons.is_empty()).unwrap_or_default();
         let each = chosen.into_iter().map(|tendon| {
             let name = tendon.name.value;
             let value = value(tendon);
             let shown = value.map_or(NOT_RECORDED, |value| value.value);
-            Basis {
-                path: tendon.path(key),
-                span: value.map(|value| value.span),
-                shown: format!("{name}: {shown}"),
-            }
+            Basis { path: tendon.path(key), span: value.map(|value| value.span), shown: format!("{name}: {shown}") }
         });
         or_no_tendon(each.collect())
     }

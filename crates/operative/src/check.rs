@@ -30,6 +30,7 @@ fn dates(record: &Record, sink: &mut Sink) {
     let birth = record.patient.birth_date;
     let operation = record.operation.date;
     let first_birth = Date::constant(1900, 1, 1); // not medical: earliest believable calendar entry
+    let last_operation = Date::constant(2200, 1, 1); // not medical: later than any plan can be meant for
     let first_operation = Date::constant(1990, 1, 1); // not medical: earliest operation the product accepts
     let impossible = |at: Spanned<Date>, message: String| {
         Diagnostic::error("impossible-date", message).at(at.span).help("mend the date")
@@ -38,6 +39,8 @@ fn dates(record: &Record, sink: &mut Sink) {
         sink.push(impossible(birth, format!("a birth on {} is before 1900", birth.value)));
     } else if operation.value < first_operation {
         sink.push(impossible(operation, format!("an operation on {} is before 1990", operation.value)));
+    } else if operation.value >= last_operation {
+        sink.push(impossible(operation, format!("an operation on {} is after 2199", operation.value)));
     } else if operation.value < birth.value {
         sink.push(
             impossible(operation, format!("the operation on {} is before the birth", operation.value))

@@ -227,10 +227,7 @@ mod tests {
 
     #[test]
     fn what_counts_as_a_class_satisfies_its_conditions() {
-        assert_eq!(
-            at_least(dim::TEAR_SIZE, "30 to 50 mm"),
-            Some(vec!["30 to 50 mm", "over 50 mm", "unknown"])
-        );
+        assert_eq!(at_least(dim::TEAR_SIZE, "30 to 50 mm"), Some(vec!["30 to 50 mm", "over 50 mm", "unknown"]));
         assert_eq!(at_least(dim::TEAR_SIZE, "over 50 mm"), Some(vec!["over 50 mm"]));
         assert_eq!(has(dim::TEAR_SIZE, "under 10 mm"), Some(vec!["under 10 mm", "unknown"]));
         assert_eq!(has(dim::BICEPS, "tenodesis"), Some(vec!["tenodesis", "unknown"]));

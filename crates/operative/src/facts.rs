@@ -6,7 +6,7 @@ use quantity::Millimeters;
 use crate::age::completed_years;
 use crate::arcs::{SafeArc, SafeArcs};
 use crate::dimension::DimensionId;
-use crate::dimensions::{dim, DIMENSIONS, DIMENSION_COUNT};
+use crate::dimensions::{DIMENSION_COUNT, DIMENSIONS, dim};
 use crate::record::{Record, TendonEntry};
 use crate::words::{
     Approach, Biceps, Labrum, OtherShoulder, Part, Procedure, Repair, StiffShoulder, Tendon, Tension, Tissue,
@@ -50,9 +50,7 @@ impl Facts {
 
     /// The name of the class in a dimension; empty where the number is no dimension.
     pub fn class_name(&self, of: DimensionId) -> &'static str {
-        of.get()
-            .and_then(|dimension| dimension.classes.get(usize::from(self.class(of))))
-            .map_or("", |class| class.name)
+        of.get().and_then(|dimension| dimension.classes.get(usize::from(self.class(of)))).map_or("", |class| class.name)
     }
 }
 
@@ -93,17 +91,18 @@ pub fn facts(record: &Record) -> Facts {
     set(dim::SMOKING, yes_no(risk.smoking.map(|s| s.value)));
     set(dim::DIABETES, yes_no(risk.diabetes.map(|d| d.value)));
     set(dim::OTHER_SHOULDER, other_shoulder(record));
-    let listed = also
-        .other
-        .as_ref()
-        .is_some_and(|other| other.value.iter().any(|procedure| !changes_nothing(&procedure.value)));
+    let listed =
+        also.other.as_ref().is_some_and(|other| other.value.iter().any(|procedure| !changes_nothing(&procedure.value)));
     set(dim::OTHER_PROCEDURE, u8::from(listed));
     set(dim::SLOWER, record.surgeon.slower.map_or(0, |slower| 1 + u8::from(slower.value)));
-    set(dim::STIFF_SHOULDER, match record.surgeon.stiff_shoulder.map(|answer| answer.value) {
-        None => 0,
-        Some(StiffShoulder::AsComposed) => 1,
-        Some(StiffShoulder::Loosened) => 2,
-    });
+    set(
+        dim::STIFF_SHOULDER,
+        match record.surgeon.stiff_shoulder.map(|answer| answer.value) {
+            None => 0,
+            Some(StiffShoulder::AsComposed) => 1,
+            Some(StiffShoulder::Loosened) => 2,
+        },
+    );
     set(dim::BEYOND_DELAYED, u8::from(record.surgeon.beyond_delayed.is_some()));
 
     Facts { classes, safe_arcs: safe_arcs(record) }

@@ -1,7 +1,7 @@
 //! The healing index of 2019: how likely the repair is to heal, as an interval
 //! over what is not recorded.
 
-use evidence::{ids, Entry};
+use evidence::{Entry, ids};
 use quantity::Millimeters;
 
 use crate::age::completed_years;
@@ -83,8 +83,7 @@ pub fn healing_index(record: &Record) -> HealingIndex {
     let items = items(record);
     let low: u8 = items.iter().map(|item| item.points.unwrap_or(0)).sum();
     let high: u8 = items.iter().map(|item| item.points.unwrap_or(item.most)).sum();
-    let missing: Vec<_> =
-        items.iter().filter(|item| item.points.is_none()).map(|item| item.path.to_owned()).collect();
+    let missing: Vec<_> = items.iter().filter(|item| item.points.is_none()).map(|item| item.path.to_owned()).collect();
     let mut evidence: Vec<_> = items.iter().flat_map(|item| item.evidence.iter().map(|entry| entry.id)).collect();
     evidence.push(ids::HEALING_INDEX_TOTAL.id);
     for band in BANDS {

@@ -8,29 +8,29 @@
 //! protocol.
 #![deny(missing_docs)]
 
-mod words;
-mod record;
-mod dimension;
-mod dimensions;
+mod age;
 mod arcs;
-mod facts;
 mod asked;
 mod basis;
 mod basis_tendons;
-mod missing;
-mod age;
-mod healing;
-mod read;
 mod check;
+mod dimension;
+mod dimensions;
+mod facts;
+mod healing;
+mod missing;
+mod read;
+mod record;
+mod words;
 
 pub use age::completed_years;
+pub use arcs::{MAX_SAFE_ARCS, SafeArc, SafeArcs};
 pub use asked::ProtectedMuscles;
-pub use arcs::{SafeArc, SafeArcs, MAX_SAFE_ARCS};
 pub use basis::Basis;
 pub use dimension::{Class, Dimension, DimensionId, Order, Unknown};
-pub use dimensions::{dim, dimension, DIMENSIONS, DIMENSION_COUNT};
-pub use facts::{facts, Facts};
-pub use healing::{healing_index, HealingIndex};
+pub use dimensions::{DIMENSION_COUNT, DIMENSIONS, dim, dimension};
+pub use facts::{Facts, facts};
+pub use healing::{HealingIndex, healing_index};
 pub use missing::Missing;
 pub use read::read;
 pub use record::{
@@ -38,6 +38,6 @@ pub use record::{
     TendonEntry,
 };
 pub use words::{
-    Activity, Approach, Biceps, BeyondDelayed, Labrum, OtherShoulder, Part, Procedure, Repair, Sex, StiffShoulder,
+    Activity, Approach, BeyondDelayed, Biceps, Labrum, OtherShoulder, Part, Procedure, Repair, Sex, StiffShoulder,
     Tendon, Tension, Thickness, Tissue,
 };

@@ -58,11 +58,16 @@ impl Record {
                 .map(|tendon| ask(tendon.path("part"), "was the upper part of the subscapularis torn, or all of it?"))
                 .into_iter()
                 .collect(),
-            dim::TISSUE => {
-                self.of_tendons(|t| t.tissue.is_some(), "tissue", |name| format!("how good was the tissue of the {name}?"))
-            }
-            dim::TENSION => self
-                .of_tendons(|t| t.tension.is_some(), "tension", |name| format!("under how much tension was the {name} fixed?")),
+            dim::TISSUE => self.of_tendons(
+                |t| t.tissue.is_some(),
+                "tissue",
+                |name| format!("how good was the tissue of the {name}?"),
+            ),
+            dim::TENSION => self.of_tendons(
+                |t| t.tension.is_some(),
+                "tension",
+                |name| format!("under how much tension was the {name} fixed?"),
+            ),
             dim::REVISION => {
                 one(operation.revision.is_some(), "operation.revision", "had the tendon been repaired before?")
             }
@@ -130,7 +135,10 @@ impl Record {
         let tear = &self.operation.tear;
         let mut asked = Vec::new();
         if tear.mediolateral.is_none() {
-            asked.push(ask("operation.tear.mediolateral", "how wide was the tear, from the footprint toward the middle?"));
+            asked.push(ask(
+                "operation.tear.mediolateral",
+                "how wide was the tear, from the footprint toward the middle?",
+            ));
         }
         if tear.retraction.is_none() {
             asked.push(ask("operation.tear.retraction", "how far had the edge of the tendon drawn back?"));

@@ -45,12 +45,7 @@ pub fn read(file: FileId, text: &str, sink: &mut Sink) -> Option<Record> {
 }
 
 /// Takes a table, or reports the keys that had to stand in it.
-fn require_table<'s>(
-    parent: &mut Table<'s>,
-    key: &'static str,
-    needed: &[&str],
-    sink: &mut Sink,
-) -> Option<Table<'s>> {
+fn require_table<'s>(parent: &mut Table<'s>, key: &'static str, needed: &[&str], sink: &mut Sink) -> Option<Table<'s>> {
     let Some(value) = parent.take(key) else {
         let path = parent.path_of(key);
         for key in needed {

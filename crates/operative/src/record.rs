@@ -227,6 +227,8 @@ pub struct SurgeonAnswers {
     pub stiff_shoulder: Option<Spanned<StiffShoulder>>,
     /// What to do where a finding asks for more than the slow plan.
     pub beyond_delayed: Option<Spanned<BeyondDelayed>>,
+    /// Whether a safe arc that keeps the shoulder still for long is kept all the same.
+    pub safe_arc_kept: Option<Spanned<bool>>,
 }
 
 impl Record {

@@ -1,7 +1,7 @@
 //! The boundaries of the classes, and what of the record led to them.
 
 use diagnostic::{FileId, Sink};
-use operative::{dim, dimension, facts, DimensionId, Facts, Record, DIMENSIONS};
+use operative::{DIMENSIONS, DimensionId, Facts, Record, dim, dimension, facts};
 
 const COMPLETE: &str = include_str!("../../../examples/small-cuff.toml");
 const LARGE: &str = include_str!("../../../examples/large-cuff.toml");
@@ -48,7 +48,8 @@ fn the_size_class_is_that_of_the_greatest_length() {
     ] {
         for of in ["anteroposterior", "mediolateral", "retraction"] {
             let length = |key, small| format!("{key} = \"{}\" ", if of == key { size } else { small });
-            let lengths = [length("anteroposterior", "1 mm"), length("mediolateral", "1 mm"), length("retraction", "0 mm")];
+            let lengths =
+                [length("anteroposterior", "1 mm"), length("mediolateral", "1 mm"), length("retraction", "0 mm")];
             check(
                 COMPLETE,
                 &[
@@ -79,7 +80,9 @@ fn a_width_that_nobody_wrote_down_is_unknown() {
 
 #[test]
 fn age_counts_completed_years_on_the_day() {
-    for (birth, expect) in [("1956-03-02 ", "no"), ("1955-03-03 ", "no"), ("1955-03-02 ", "yes"), ("1906-03-03 ", "yes")] {
+    for (birth, expect) in
+        [("1956-03-02 ", "no"), ("1955-03-03 ", "no"), ("1955-03-02 ", "yes"), ("1906-03-03 ", "yes")]
+    {
         check(COMPLETE, &[("1970-09-14 ", birth)], "age over 70", expect);
     }
     // Born on 29 February: 71 on 1 March of a common year, on the day itself in a leap year.
@@ -135,19 +138,22 @@ fn what_is_not_recorded_is_unknown_and_nothing_else_is() {
         .filter(|(of, _)| !sparse.is_unknown(*of))
         .map(|(_, name)| name)
         .collect();
-    assert_eq!(known, [
-        "procedure",
-        "repaired tendons",
-        "infraspinatus",
-        "teres minor",
-        "subscapularis",
-        "repair construct",
-        "age over 70",
-        "other procedure",
-        "slower",
-        "stiff shoulder",
-        "beyond delayed",
-    ]);
+    assert_eq!(
+        known,
+        [
+            "procedure",
+            "repaired tendons",
+            "infraspinatus",
+            "teres minor",
+            "subscapularis",
+            "repair construct",
+            "age over 70",
+            "other procedure",
+            "slower",
+            "stiff shoulder",
+            "beyond delayed",
+        ]
+    );
     let complete = classes(COMPLETE);
     for (index, dimension) in (0..).zip(DIMENSIONS) {
         assert!(!complete.is_unknown(DimensionId(index)), "{}", dimension.name);
@@ -211,20 +217,21 @@ fn every_class_has_a_basis_in_the_record() {
 fn the_basis_names_path_and_place() {
     let sparse = record(SPARSE);
     let shown: Vec<_> = sparse.basis(dim::TEAR_SIZE).into_iter().map(|b| (b.path, b.span.is_some(), b.shown)).collect();
-    assert_eq!(shown, [
-        ("operation.tear.anteroposterior".to_owned(), true, "14 mm".to_owned()),
-        ("operation.tear.mediolateral".to_owned(), false, "not recorded".to_owned()),
-        ("operation.tear.retraction".to_owned(), false, "not recorded".to_owned()),
-    ]);
+    assert_eq!(
+        shown,
+        [
+            ("operation.tear.anteroposterior".to_owned(), true, "14 mm".to_owned()),
+            ("operation.tear.mediolateral".to_owned(), false, "not recorded".to_owned()),
+            ("operation.tear.retraction".to_owned(), false, "not recorded".to_owned()),
+        ]
+    );
     let paths: Vec<_> = sparse.missing(dim::TEAR_SIZE).into_iter().map(|missing| missing.path).collect();
     assert_eq!(paths, ["operation.tear.mediolateral", "operation.tear.retraction"]);
     let paths: Vec<_> = record(SUBSCAPULARIS).basis(dim::SUBSCAPULARIS).into_iter().map(|b| b.path).collect();
-    assert_eq!(paths, [
-        "operation.tendon[1].name",
-        "operation.tendon[1].repair",
-        "operation.tendon[1].part",
-        "operation.approach",
-    ]);
+    assert_eq!(
+        paths,
+        ["operation.tendon[1].name", "operation.tendon[1].repair", "operation.tendon[1].part", "operation.approach",]
+    );
 }
 
 /// Only what has to be there, in dotted keys, so that any path can be written above it.
@@ -281,19 +288,23 @@ fn an_answer_settles_the_question() {
 #[test]
 fn the_names_of_the_classes_agree_with_the_evidence() {
     use evidence::ids;
-    let names = |of: DimensionId| of.get().map(|d| d.classes.iter().map(|c| c.name).collect::<Vec<_>>()).unwrap_or_default();
+    let names =
+        |of: DimensionId| of.get().map(|d| d.classes.iter().map(|c| c.name).collect::<Vec<_>>()).unwrap_or_default();
     let (small, large, massive) = (
         ids::TEAR_CLASS_SMALL_BELOW.millimeters(),
         ids::TEAR_CLASS_LARGE_FROM.millimeters(),
         ids::TEAR_CLASS_MASSIVE_ABOVE.millimeters(),
     );
-    assert_eq!(names(dim::TEAR_SIZE), [
-        format!("under {small} mm"),
-        format!("{small} to under {large} mm"),
-        format!("{large} to {massive} mm"),
-        format!("over {massive} mm"),
-        "unknown".to_owned(),
-    ]);
+    assert_eq!(
+        names(dim::TEAR_SIZE),
+        [
+            format!("under {small} mm"),
+            format!("{small} to under {large} mm"),
+            format!("{large} to {massive} mm"),
+            format!("over {massive} mm"),
+            "unknown".to_owned(),
+        ]
+    );
     let grade = ids::SLOWER_RETRACTION_GRADE.number();
     assert_eq!(names(dim::RETRACTION_GRADE), [format!("below {grade}"), grade.to_string(), "unknown".to_owned()]);
     let grade = ids::SLOWER_INFILTRATION_FROM.number();

@@ -41,9 +41,11 @@ fn a_complete_record_says_nothing() {
 
 #[test]
 fn misspelt_keys_and_words_are_told_the_nearest() {
-    check("revision =", "revison =", &[
-        "error[unknown-key]: `revison` is not a key of `operation` <revison> did you mean `revision`?",
-    ]);
+    check(
+        "revision =",
+        "revison =",
+        &["error[unknown-key]: `revison` is not a key of `operation` <revison> did you mean `revision`?"],
+    );
     check("[risk]", "[rissk]", &["error[unknown-key]: `rissk` is not a key of this file <rissk> did you mean `risk`?"]);
     for (old, new, table) in [
         ("sex =", "sexx =", "patient"),
@@ -59,34 +61,48 @@ fn misspelt_keys_and_words_are_told_the_nearest() {
         let expect = format!("error[unknown-key]: `{new}` is not a key of `{table}` <{new}> did you mean `{old}`?");
         assert_eq!(found, [expect]);
     }
-    check("name = \"supraspinatus\"", "name = \"supraspinatous\"", &[
-        "error[unknown-word]: `supraspinatous` is not a value of `operation.tendon[0].name` <\"supraspinatous\"> \
-         did you mean \"supraspinatus\"?",
-    ]);
-    check("\"right\"\napproach", "\"both\"\napproach", &[
-        "error[unknown-word]: `both` is not a value of `operation.side` <\"both\">",
-    ]);
+    check(
+        "name = \"supraspinatus\"",
+        "name = \"supraspinatous\"",
+        &["error[unknown-word]: `supraspinatous` is not a value of `operation.tendon[0].name` <\"supraspinatous\"> \
+         did you mean \"supraspinatus\"?"],
+    );
+    check(
+        "\"right\"\napproach",
+        "\"both\"\napproach",
+        &["error[unknown-word]: `both` is not a value of `operation.side` <\"both\">"],
+    );
 }
 
 #[test]
 fn dates_that_cannot_be() {
-    check("1970-09-14 ", "1899-12-31 ", &[
-        "error[impossible-date]: a birth on 1899-12-31 is before 1900 <1899-12-31> mend the date",
-    ]);
-    check("2026-03-02 ", "1989-12-31 ", &[
-        "error[impossible-date]: an operation on 1989-12-31 is before 1990 <1989-12-31> mend the date",
-    ]);
-    check("1970-09-14 ", "2026-03-03 ", &[
-        "error[impossible-date]: the operation on 2026-03-02 is before the birth <2026-03-02> mend the date",
-    ]);
-    check("1970-09-14 ", "1905-03-02 ", &[
-        "error[impossible-date]: the patient would have been 121 years old <1905-03-02> mend the date",
-    ]);
+    check(
+        "1970-09-14 ",
+        "1899-12-31 ",
+        &["error[impossible-date]: a birth on 1899-12-31 is before 1900 <1899-12-31> mend the date"],
+    );
+    check(
+        "2026-03-02 ",
+        "1989-12-31 ",
+        &["error[impossible-date]: an operation on 1989-12-31 is before 1990 <1989-12-31> mend the date"],
+    );
+    check(
+        "1970-09-14 ",
+        "2026-03-03 ",
+        &["error[impossible-date]: the operation on 2026-03-02 is before the birth <2026-03-02> mend the date"],
+    );
+    check(
+        "1970-09-14 ",
+        "1905-03-02 ",
+        &["error[impossible-date]: the patient would have been 121 years old <1905-03-02> mend the date"],
+    );
     check("1970-09-14 ", "1905-03-03 ", &[]);
-    check("1970-09-14 ", "\"1970-09-14\" ", &[
-        "error[wrong-type]: `patient.birth_date` is text, not a date <\"1970-09-14\"> \
-         write the date without quotes: 2026-03-02",
-    ]);
+    check(
+        "1970-09-14 ",
+        "\"1970-09-14\" ",
+        &["error[wrong-type]: `patient.birth_date` is text, not a date <\"1970-09-14\"> \
+         write the date without quotes: 2026-03-02"],
+    );
     let never = said(&COMPLETE.replace("2026-03-02 ", "2026-02-29 "));
     assert_eq!(never.len(), 1);
     assert!(never[0].contains("<2026-02-29>"), "{never:?}");
@@ -94,42 +110,57 @@ fn dates_that_cannot_be() {
 
 #[test]
 fn sizes_and_grades_that_cannot_be() {
-    check("\"18 mm\"", "18", &[
-        "error[length-without-unit]: length has no unit <18> if mm is meant, write \"18 mm\"",
-    ]);
+    check("\"18 mm\"", "18", &["error[length-without-unit]: length has no unit <18> if mm is meant, write \"18 mm\""]);
     check("\"18 mm\"", "\"100 mm\"", &[]);
-    let too_large = "101 mm is larger than any tear <\"101 mm\"> a size above 100 mm is taken for a slip; is the unit right?";
+    let too_large =
+        "101 mm is larger than any tear <\"101 mm\"> a size above 100 mm is taken for a slip; is the unit right?";
     check("\"18 mm\"", "\"101 mm\"", &[&format!("error[implausible-size]: {too_large}")]);
     check("\"8 mm\"", "\"101 mm\"", &[&format!("error[implausible-size]: {too_large}")]);
     check("\"8 mm\"", "\"0 mm\"", &[]);
     for size in ["\"18 mm\"", "\"10 mm\""] {
-        check(size, "\"0 mm\"", &[
-            "error[implausible-size]: a torn tendon has a tear of some size <\"0 mm\"> \
-             write the measured size; where it was not measured, leave the key out",
-        ]);
+        check(
+            size,
+            "\"0 mm\"",
+            &["error[implausible-size]: a torn tendon has a tear of some size <\"0 mm\"> \
+             write the measured size; where it was not measured, leave the key out"],
+        );
     }
     for grade in ["0", "4", "-1", "9999999999"] {
-        check("retraction_patte = 1 ", &format!("retraction_patte = {grade} "), &[&format!(
-            "error[no-such-grade]: {grade} is no Patte grade <{grade}> \
+        check(
+            "retraction_patte = 1 ",
+            &format!("retraction_patte = {grade} "),
+            &[&format!(
+                "error[no-such-grade]: {grade} is no Patte grade <{grade}> \
              a Patte grade is 1 to 3; where it was not graded, leave the key out"
-        )]);
+            )],
+        );
     }
     check("infraspinatus = 1", "infraspinatus = 4", &[]);
     for grade in ["-1", "5"] {
-        check("infraspinatus = 1", &format!("infraspinatus = {grade}"), &[&format!(
-            "error[no-such-grade]: {grade} is no Goutallier grade <{grade}> \
+        check(
+            "infraspinatus = 1",
+            &format!("infraspinatus = {grade}"),
+            &[&format!(
+                "error[no-such-grade]: {grade} is no Goutallier grade <{grade}> \
              a Goutallier grade is 0 to 4; where it was not graded, leave the key out"
-        )]);
+            )],
+        );
     }
-    check("supraspinatus = 1", "teres_minor = 1\n\"teres minor\" = 2", &[
-        "error[written-twice]: the grade of the teres minor is written twice <2> keep one of them",
-    ]);
+    check(
+        "supraspinatus = 1",
+        "teres_minor = 1\n\"teres minor\" = 2",
+        &["error[written-twice]: the grade of the teres minor is written twice <2> keep one of them"],
+    );
     check("supraspinatus = 1", "\"teres minor\" = 1", &[]);
     for score in ["8.1", "-80", "1e300"] {
-        check("= -1.0", &format!("= {score}"), &[&format!(
-            "error[implausible-value]: a T-score lies between -8 and 8 <{score}> \
+        check(
+            "= -1.0",
+            &format!("= {score}"),
+            &[&format!(
+                "error[implausible-value]: a T-score lies between -8 and 8 <{score}> \
              write the T-score in standard deviations, such as -1.0"
-        )]);
+            )],
+        );
     }
     let never = said(&COMPLETE.replace("= -1.0", "= nan"));
     assert!(never.len() == 1 && never[0].starts_with("error[out-of-range]") && never[0].contains("<nan>"), "{never:?}");
@@ -141,47 +172,74 @@ fn tendons_that_cannot_be() {
     let second = |tendon: &str| format!("[[operation.tendon]]\n{tendon}\n[operation.fatty_infiltration] ");
     let check = |tendon: &str, expect: &[&str]| check("[operation.fatty_infiltration] ", &second(tendon), expect);
     let known = "tissue = \"good\"\ntension = \"low\"";
-    check(&format!("name = \"supraspinatus\"\nthickness = \"full\"\nrepair = \"double row\"\n{known}"), &[
-        "error[duplicate-tendon]: supraspinatus is listed twice <\"supraspinatus\"> write one entry for each torn tendon",
-    ]);
-    check(&format!("name = \"infraspinatus\"\nthickness = \"full\"\nrepair = \"double row\"\npart = \"complete\"\n{known}"), &[
-        "error[contradiction]: `part` is told apart for the subscapularis only, not for the infraspinatus \
-         <\"complete\"> take the line out, or mend the name",
-    ]);
-    check("thickness = \"full\"", &[
-        "error[missing-key]: `operation.tendon[1].name` is missing <[[operation.tendon]]> add `name = …` here",
-    ]);
-    check("name = \"infraspinatus\"\nthickness = \"full\"\nrepair = \"not repaired\"", &[
-        "warning[tendon-left-unrepaired]: the infraspinatus was torn and left <\"not repaired\">",
-    ]);
+    check(
+        &format!("name = \"supraspinatus\"\nthickness = \"full\"\nrepair = \"double row\"\n{known}"),
+        &[
+            "error[duplicate-tendon]: supraspinatus is listed twice <\"supraspinatus\"> write one entry for each torn tendon",
+        ],
+    );
+    check(
+        &format!(
+            "name = \"infraspinatus\"\nthickness = \"full\"\nrepair = \"double row\"\npart = \"complete\"\n{known}"
+        ),
+        &["error[contradiction]: `part` is told apart for the subscapularis only, not for the infraspinatus \
+         <\"complete\"> take the line out, or mend the name"],
+    );
+    check(
+        "thickness = \"full\"",
+        &["error[missing-key]: `operation.tendon[1].name` is missing <[[operation.tendon]]> add `name = …` here"],
+    );
+    check(
+        "name = \"infraspinatus\"\nthickness = \"full\"\nrepair = \"not repaired\"",
+        &["warning[tendon-left-unrepaired]: the infraspinatus was torn and left <\"not repaired\">"],
+    );
     // Beside a complete entry the rest of another is a note.
-    check(&format!("name = \"subscapularis\"\n{known}"), &["note[not-recorded]: 3 facts are not recorded <[operation]> \
-         add what is known; the prescription asks for what would change it"]);
+    check(
+        &format!("name = \"subscapularis\"\n{known}"),
+        &["note[not-recorded]: 3 facts are not recorded <[operation]> \
+         add what is known; the prescription asks for what would change it"],
+    );
 }
 
 #[test]
 fn one_tendon_has_to_say_what_was_done() {
-    let entry = &COMPLETE[COMPLETE.find("[[operation.tendon]]").unwrap_or(0)..COMPLETE.find("[operation.fatty").unwrap_or(0)];
-    check(entry, "", &[
-        "error[no-tendon]: a rotator cuff repair needs at least one tendon <[operation]> \
-         add [[operation.tendon]] with name, thickness and repair",
-    ]);
-    check("repair = \"double row\"", "", &[
-        "error[missing-key]: `operation.tendon[0].repair` is missing <\"supraspinatus\"> add `repair = …` to this tendon",
-    ]);
-    check("name = \"supraspinatus\"", "name = \"subscapularis\"", &[
-        "error[missing-key]: `operation.tendon[0].part` is missing <\"subscapularis\"> add `part = …` to this tendon",
-    ]);
-    check("\"double row\"", "\"not repaired\"", &[
-        "error[contradiction]: a rotator cuff repair in which no tendon was repaired <\"not repaired\"> \
-         say how the repaired tendon was fixed",
-    ]);
-    check("[[operation.tendon]] ", "[operation.tendon] ", &[
-        "error[wrong-type]: `operation.tendon` is one table, not a list of tables <[operation.tendon]> \
-         write [[operation.tendon]] with two brackets on each side",
-    ]);
+    let entry =
+        &COMPLETE[COMPLETE.find("[[operation.tendon]]").unwrap_or(0)..COMPLETE.find("[operation.fatty").unwrap_or(0)];
+    check(
+        entry,
+        "",
+        &["error[no-tendon]: a rotator cuff repair needs at least one tendon <[operation]> \
+         add [[operation.tendon]] with name, thickness and repair"],
+    );
+    check(
+        "repair = \"double row\"",
+        "",
+        &[
+            "error[missing-key]: `operation.tendon[0].repair` is missing <\"supraspinatus\"> add `repair = …` to this tendon",
+        ],
+    );
+    check(
+        "name = \"supraspinatus\"",
+        "name = \"subscapularis\"",
+        &[
+            "error[missing-key]: `operation.tendon[0].part` is missing <\"subscapularis\"> add `part = …` to this tendon",
+        ],
+    );
+    check(
+        "\"double row\"",
+        "\"not repaired\"",
+        &["error[contradiction]: a rotator cuff repair in which no tendon was repaired <\"not repaired\"> \
+         say how the repaired tendon was fixed"],
+    );
+    check(
+        "[[operation.tendon]] ",
+        "[operation.tendon] ",
+        &["error[wrong-type]: `operation.tendon` is one table, not a list of tables <[operation.tendon]> \
+         write [[operation.tendon]] with two brackets on each side"],
+    );
     let many = "[[operation.tendon]]\nname = \"supraspinatus\"\n".repeat(2000);
-    let found = said(&COMPLETE.replace("[operation.fatty_infiltration] ", &format!("{many}[operation.fatty_infiltration] ")));
+    let found =
+        said(&COMPLETE.replace("[operation.fatty_infiltration] ", &format!("{many}[operation.fatty_infiltration] ")));
     assert!(found[0].starts_with("error[duplicate-tendon]") && found.len() < 10, "{}", found.len());
     assert!(found.iter().any(|line| line.starts_with("error[too-many]")));
 }
@@ -189,49 +247,78 @@ fn one_tendon_has_to_say_what_was_done() {
 #[test]
 fn arcs_that_cannot_be() {
     let check = |old: &str, new: &str, expect: &[&str]| check_in(ARC, old, new, expect);
-    check("\"external rotation\"", "\"external rotaton\"", &[
-        "error[unknown-word]: `external rotaton` is not a value of `operation.safe_arc[0].movement` \
-         <\"external rotaton\"> did you mean \"external rotation\"?",
-    ]);
-    check("\"external rotation\"", "\"hand behind back\"", &[
-        "error[unknown-word]: `hand behind back` is not a value of `operation.safe_arc[0].movement` <\"hand behind back\">",
-    ]);
-    check("\"15 deg\"", "\"15\"", &["error[angle-without-unit]: angle has no unit <\"15\"> if deg is meant, write \"15 deg\""]);
-    check("\"15 deg\"", "\"121 deg\"", &[
-        "error[implausible-angle]: 121 deg is no external rotation of a shoulder <\"121 deg\"> \
-         write an angle from -120 to 120 deg",
-    ]);
+    check(
+        "\"external rotation\"",
+        "\"external rotaton\"",
+        &["error[unknown-word]: `external rotaton` is not a value of `operation.safe_arc[0].movement` \
+         <\"external rotaton\"> did you mean \"external rotation\"?"],
+    );
+    check(
+        "\"external rotation\"",
+        "\"hand behind back\"",
+        &[
+            "error[unknown-word]: `hand behind back` is not a value of `operation.safe_arc[0].movement` <\"hand behind back\">",
+        ],
+    );
+    check(
+        "\"15 deg\"",
+        "\"15\"",
+        &["error[angle-without-unit]: angle has no unit <\"15\"> if deg is meant, write \"15 deg\""],
+    );
+    check(
+        "\"15 deg\"",
+        "\"121 deg\"",
+        &["error[implausible-angle]: 121 deg is no external rotation of a shoulder <\"121 deg\"> \
+         write an angle from -120 to 120 deg"],
+    );
     check("\"15 deg\"", "\"-10 deg\"", &[]);
-    check("\"day 42\"", "\"day 0\"", &[
-        "error[arc-never-binds]: a safe arc until day 0 would never bind <\"day 0\"> \
-         write the first day it no longer binds, day 1 or later",
-    ]);
+    check(
+        "\"day 42\"",
+        "\"day 0\"",
+        &["error[arc-never-binds]: a safe arc until day 0 would never bind <\"day 0\"> \
+         write the first day it no longer binds, day 1 or later"],
+    );
     check("\"day 42\"", "\"day 1\"", &[]);
     for day in ["\"42\"", "42", "\"week 6\"", "\"day -1\"", "\"day 99999\""] {
-        check("\"day 42\"", day, &[&format!(
-            "error[not-a-day]: a day counted from the operation is needed here <{day}> \
+        check(
+            "\"day 42\"",
+            day,
+            &[&format!(
+                "error[not-a-day]: a day counted from the operation is needed here <{day}> \
              write \"day 42\"; day 0 is the day of surgery"
-        )]);
+            )],
+        );
     }
     let arc = "[[operation.safe_arc]]\nmovement = \"abduction\"\nup_to = \"60 deg\"\n";
     let with = |count: usize| said(&ARC.replace("[other_arm]", &format!("{}[other_arm]", arc.repeat(count))));
     assert_eq!(with(7), [""; 0]);
-    assert_eq!(with(8), ["error[too-many]: more than 8 safe arcs <[[operation.safe_arc]]> keep the narrowest arc of each movement"]);
+    assert_eq!(
+        with(8),
+        ["error[too-many]: more than 8 safe arcs <[[operation.safe_arc]]> keep the narrowest arc of each movement"]
+    );
 }
 
 #[test]
 fn statements_that_cannot_both_be_true() {
-    check("shoulder = \"sound\" ", "shoulder = \"sound\"\noperated_on = 2019-10-22 ", &[
-        "error[contradiction]: the other shoulder is sound and was operated on <\"sound\"> \
-         write `shoulder = \"operated\"`, or take `operated_on` out",
-    ]);
-    check("shoulder = \"sound\" ", "shoulder = \"operated\"\noperated_on = 1970-09-13 ", &[
-        "error[impossible-date]: the other arm's operation on 1970-09-13 is before the birth <1970-09-13> mend the date",
-    ]);
-    check("shoulder = \"sound\" ", "shoulder = \"operated\" ", &[
-        "warning[operated-when]: the other shoulder was operated on, and the day is not recorded <\"operated\"> \
-         add `operated_on = …` so that the two plans can be checked together",
-    ]);
+    check(
+        "shoulder = \"sound\" ",
+        "shoulder = \"sound\"\noperated_on = 2019-10-22 ",
+        &["error[contradiction]: the other shoulder is sound and was operated on <\"sound\"> \
+         write `shoulder = \"operated\"`, or take `operated_on` out"],
+    );
+    check(
+        "shoulder = \"sound\" ",
+        "shoulder = \"operated\"\noperated_on = 1970-09-13 ",
+        &[
+            "error[impossible-date]: the other arm's operation on 1970-09-13 is before the birth <1970-09-13> mend the date",
+        ],
+    );
+    check(
+        "shoulder = \"sound\" ",
+        "shoulder = \"operated\" ",
+        &["warning[operated-when]: the other shoulder was operated on, and the day is not recorded <\"operated\"> \
+         add `operated_on = …` so that the two plans can be checked together"],
+    );
     check("approach = \"arthroscopic\" ", "procedure = \"capsular release\"\napproach = \"arthroscopic\" ", &[
         "error[contradiction]: the procedure is a capsular release, and none was done <false> take one of the two out",
         "error[contradiction]: a capsular release with a repaired tendon is a rotator cuff repair <\"capsular release\"> \
@@ -247,33 +334,49 @@ fn statements_that_cannot_both_be_true() {
 fn unlikely_pairs_are_warnings() {
     let partial = COMPLETE.replace("thickness = \"full\" ", "thickness = \"partial-bursal\" ");
     let look = "look at both once more; the plan is made as written";
-    check_in(&partial, "\"8 mm\"", "\"10 mm\" ", &[&format!(
-        "warning[unlikely-pair]: a partial-thickness tear that drew back 10 mm <\"10 mm\"> {look}"
-    )]);
+    check_in(
+        &partial,
+        "\"8 mm\"",
+        "\"10 mm\" ",
+        &[&format!("warning[unlikely-pair]: a partial-thickness tear that drew back 10 mm <\"10 mm\"> {look}")],
+    );
     check_in(&partial, "\"8 mm\"", "\"9.9 mm\"", &[]);
-    check_in(&partial, "retraction_patte = 1 ", "retraction_patte = 2 ", &[&format!(
-        "warning[unlikely-pair]: a partial-thickness tear of Patte grade 2 <2> {look}"
-    )]);
-    check("retraction_patte = 1 ", "retraction_patte = 3 ", &[&format!(
-        "warning[unlikely-pair]: Patte grade 3 with a retraction of 8 mm <3> {look}"
-    )]);
+    check_in(
+        &partial,
+        "retraction_patte = 1 ",
+        "retraction_patte = 2 ",
+        &[&format!("warning[unlikely-pair]: a partial-thickness tear of Patte grade 2 <2> {look}")],
+    );
+    check(
+        "retraction_patte = 1 ",
+        "retraction_patte = 3 ",
+        &[&format!("warning[unlikely-pair]: Patte grade 3 with a retraction of 8 mm <3> {look}")],
+    );
 }
 
 #[test]
 fn labels_and_lists_stay_short() {
     let bad_id = "a patient's id is 1 to 64 printable characters";
     for id in ["\" \"".to_owned(), format!("\"{}\"", "x".repeat(65)), "\"a\\nb\"".to_owned()] {
-        check("\"harbor-01\"", &id, &[&format!(
-            "error[bad-id]: {bad_id} <{id}> use the practice's own short label, or leave the key out"
-        )]);
+        check(
+            "\"harbor-01\"",
+            &id,
+            &[&format!("error[bad-id]: {bad_id} <{id}> use the practice's own short label, or leave the key out")],
+        );
     }
     check("\"harbor-01\"", &format!("\"{}\"", "é".repeat(64)), &[]);
-    check("other = [] ", "other = [\" \"] ", &[
-        "error[bad-text]: an other procedure needs a short name <\" \"> \
-         name it in a few words, or write `other = []` where there was none",
-    ]);
+    check(
+        "other = [] ",
+        "other = [\" \"] ",
+        &["error[bad-text]: an other procedure needs a short name <\" \"> \
+         name it in a few words, or write `other = []` where there was none"],
+    );
     let many = format!("[{}]", "\"graft\", ".repeat(21));
-    check("other = [] ", &format!("other = {many} "), &[&format!("error[too-many]: more than 20 other procedures <{many}>")]);
+    check(
+        "other = [] ",
+        &format!("other = {many} "),
+        &[&format!("error[too-many]: more than 20 other procedures <{many}>")],
+    );
 }
 
 #[test]
@@ -303,13 +406,16 @@ fn what_is_not_recorded_is_one_note() {
 
 #[test]
 fn every_fault_of_a_file_is_told_at_once() {
-    assert_eq!(said("[operation]\ndate = 2026-01-05\nside = \"left\"\n[operation.tear]\nretraction = 3\n"), [
-        "error[missing-key]: `patient.birth_date` is missing <> add `birth_date = …` under [patient]",
-        "error[missing-key]: `operation.approach` is missing <[operation]> add `approach = …` here",
-        "error[no-tendon]: a rotator cuff repair needs at least one tendon <[operation]> \
+    assert_eq!(
+        said("[operation]\ndate = 2026-01-05\nside = \"left\"\n[operation.tear]\nretraction = 3\n"),
+        [
+            "error[missing-key]: `patient.birth_date` is missing <> add `birth_date = …` under [patient]",
+            "error[missing-key]: `operation.approach` is missing <[operation]> add `approach = …` here",
+            "error[no-tendon]: a rotator cuff repair needs at least one tendon <[operation]> \
          add [[operation.tendon]] with name, thickness and repair",
-        "error[missing-key]: `operation.tear.anteroposterior` is missing <[operation.tear]> add `anteroposterior = …` here",
-        "error[length-without-unit]: length has no unit <3> if mm is meant, write \"3 mm\"",
-    ]);
+            "error[missing-key]: `operation.tear.anteroposterior` is missing <[operation.tear]> add `anteroposterior = …` here",
+            "error[length-without-unit]: length has no unit <3> if mm is meant, write \"3 mm\"",
+        ]
+    );
     assert_eq!(said("").len(), 5);
 }

@@ -5,7 +5,7 @@
 //! index (`healing-index-…` in the table of evidence); bands as there.
 
 use diagnostic::{FileId, Sink};
-use operative::{healing_index, HealingIndex};
+use operative::{HealingIndex, healing_index};
 
 type Choice = (Option<&'static str>, u8, u8);
 
@@ -22,7 +22,8 @@ const RETRACTION: &[Choice] = &[
     (Some("\"29.9 mm\""), 2, 2),
     (Some("\"30.0 mm\""), 4, 4),
 ];
-const INFILTRATION: &[Choice] = &[(None, 0, 3), (Some("0"), 0, 0), (Some("1"), 0, 0), (Some("2"), 3, 3), (Some("4"), 3, 3)];
+const INFILTRATION: &[Choice] =
+    &[(None, 0, 3), (Some("0"), 0, 0), (Some("1"), 0, 0), (Some("2"), 3, 3), (Some("4"), 3, 3)];
 const BONE_DENSITY: &[Choice] = &[(None, 0, 2), (Some("-2.4"), 0, 0), (Some("-2.5"), 2, 2), (Some("-3"), 2, 2)];
 const ACTIVITY: &[Choice] =
     &[(None, 0, 2), (Some("\"light\""), 0, 0), (Some("\"moderate\""), 0, 0), (Some("\"heavy\""), 2, 2)];
@@ -104,12 +105,15 @@ fn every_class_with_and_without_what_is_not_recorded() {
 fn the_missing_items_are_named() {
     let found = index_of(include_str!("../../../examples/sparse.toml"));
     assert_eq!((found.low, found.high, found.score), (0, 11, None));
-    assert_eq!(found.missing, [
-        "operation.tear.retraction",
-        "operation.fatty_infiltration.infraspinatus",
-        "risk.bone_density_t_score",
-        "risk.activity",
-    ]);
+    assert_eq!(
+        found.missing,
+        [
+            "operation.tear.retraction",
+            "operation.fatty_infiltration.infraspinatus",
+            "risk.bone_density_t_score",
+            "risk.activity",
+        ]
+    );
     assert_eq!(
         found.meaning,
         "what is not recorded decides between study groups in which about 94 % and about 14 % of the repairs had healed"

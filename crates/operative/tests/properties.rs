@@ -1,7 +1,7 @@
 //! Whatever stands in the file: no panic, bounded work, and facts for every record.
 
 use diagnostic::{FileId, Sink};
-use operative::{facts, healing_index, DimensionId, DIMENSIONS};
+use operative::{DIMENSIONS, DimensionId, facts, healing_index};
 use proptest::prelude::*;
 
 const EXAMPLES: [&str; 7] = [
@@ -16,8 +16,30 @@ const EXAMPLES: [&str; 7] = [
 
 /// Pieces that a slip of the hand, or malice, could put anywhere.
 const PIECES: [&str; 24] = [
-    "", "\n", "\"", "=", "[", "]", "[[operation.tendon]]\n", "[operation]\n", "-", "0", "999999999999", "1e308", "nan", "\u{0}",
-    "é", "'''", "{", "}", ".", "2026-02-29", "\"not repaired\"", "\"subscapularis\"", "true", "\"day 42\"",
+    "",
+    "\n",
+    "\"",
+    "=",
+    "[",
+    "]",
+    "[[operation.tendon]]\n",
+    "[operation]\n",
+    "-",
+    "0",
+    "999999999999",
+    "1e308",
+    "nan",
+    "\u{0}",
+    "é",
+    "'''",
+    "{",
+    "}",
+    ".",
+    "2026-02-29",
+    "\"not repaired\"",
+    "\"subscapularis\"",
+    "true",
+    "\"day 42\"",
 ];
 
 /// Reads a text and asks everything of it that can be asked.

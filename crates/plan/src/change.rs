@@ -62,7 +62,9 @@ impl Plan {
                 let change = Change { lane, key, from_day, until_day, a: own[column], b: others[column] };
                 match changes.last_mut() {
                     Some(last)
-                        if last.lane == lane && last.until_day == from_day && (last.a, last.b) == (change.a, change.b) =>
+                        if last.lane == lane
+                            && last.until_day == from_day
+                            && (last.a, last.b) == (change.a, change.b) =>
                     {
                         last.until_day = until_day;
                     }

@@ -13,8 +13,8 @@ mod prescription;
 mod reason;
 mod sling;
 
-pub use change::Change;
 pub use cell::{Allowed, Bound, Cell};
+pub use change::Change;
 pub use grid::{Grid, LaneId, Plan, RuleSet};
 pub use prescription::{
     Criterion, Dropped, ExerciseLine, FirstAllowed, GoalLine, Index, LimitRow, NotBefore, Prescription, ProtocolUsed,

@@ -84,9 +84,10 @@ fn slower_not_recorded(context: &Context<'_>, record: &Record) -> Vec<String> {
     let family = &dated.compiled.family;
     let mut cautions = Vec::new();
     for question in &family.file.questions {
-        let capped = question.unless_capped_by.as_ref().is_some_and(|id| {
-            rows::protocols(dated).any(|protocol| protocol.id == *id)
-        });
+        let capped = question
+            .unless_capped_by
+            .as_ref()
+            .is_some_and(|id| rows::protocols(dated).any(|protocol| protocol.id == *id));
         if capped || facts.class(question.answered_by) > 0 || question.when.holds(facts) {
             continue;
         }
@@ -113,8 +114,7 @@ fn slower_not_recorded(context: &Context<'_>, record: &Record) -> Vec<String> {
 fn left_without(context: &Context<'_>, spans: &[SpanOfDays]) -> Vec<String> {
     let mut cautions = Vec::new();
     for (purpose, name) in NEEDED {
-        let of_purpose =
-            |id: &str| context.catalogue.get(id).is_some_and(|entry| entry.purpose == Some(purpose));
+        let of_purpose = |id: &str| context.catalogue.get(id).is_some_and(|entry| entry.purpose == Some(purpose));
         let mut runs: Vec<(u16, u16, String)> = Vec::new();
         for span in spans {
             let Some(dropped) = span.dropped.iter().find(|dropped| of_purpose(&dropped.id)) else { continue };
@@ -175,7 +175,10 @@ fn sling_between(context: &Context<'_>, spans: &[SpanOfDays], sink: &mut Sink) {
         span.sling.position == plan::SlingPosition::InternalRotation
             && span.sling.wear != Wear::None
             && span.limits.iter().any(|row| {
-                row.key == inward && row.reasons.iter().any(|reason| !reason.rule.contains('/') && reason.rule != "closed-world" && reason.rule != "safe-arc")
+                row.key == inward
+                    && row.reasons.iter().any(|reason| {
+                        !reason.rule.contains('/') && reason.rule != "closed-world" && reason.rule != "safe-arc"
+                    })
             })
     });
     if let Some(span) = shut.filter(|_| between.is_none()) {

@@ -5,7 +5,7 @@ use document::nearest;
 use evidence::ids;
 use operative::Facts;
 use plan::{Change, Plan};
-use protocol::{resolve, Choices, Compiled, Family, Requested};
+use protocol::{Choices, Compiled, Family, Requested, resolve};
 
 use crate::settings::{Prefer, Settings};
 use crate::settings_read::says_something;
@@ -29,10 +29,12 @@ pub(crate) fn options(family: &Family, settings: &Settings, sink: &mut Sink) -> 
             continue;
         }
         let Some(choice) = family.choices().find(|choice| choice.id == prefer.choice.value) else {
-            let mut fault =
-                Diagnostic::error("unknown-choice", format!("`{}` is not a choice of this family", prefer.choice.value))
-                    .at(prefer.choice.span)
-                    .fact(format!("choices: {}", family.choices().map(|c| c.id.as_str()).collect::<Vec<_>>().join(", ")));
+            let mut fault = Diagnostic::error(
+                "unknown-choice",
+                format!("`{}` is not a choice of this family", prefer.choice.value),
+            )
+            .at(prefer.choice.span)
+            .fact(format!("choices: {}", family.choices().map(|c| c.id.as_str()).collect::<Vec<_>>().join(", ")));
             if let Some(near) = nearest(&prefer.choice.value, family.choices().map(|choice| choice.id.as_str())) {
                 fault = fault.help(format!("did you mean \"{near}\"?"));
             }
@@ -180,9 +182,7 @@ pub(crate) fn protocol(
         sink.push(
             Diagnostic::error("choice-without-reason", format!("`{id}` is looser than `{usual_id}`, the default here"))
                 .at_maybe(span)
-                .help(format!(
-                    "name it in the settings: [choice] with protocol = \"{id}\" and reason = \"…\""
-                )),
+                .help(format!("name it in the settings: [choice] with protocol = \"{id}\" and reason = \"…\"")),
         );
     }
     if *usual_id != family.file.default

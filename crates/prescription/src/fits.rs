@@ -61,7 +61,11 @@ pub(crate) fn fit(demand: &Demand, cell: Cell, margin: Margin) -> Fit {
         }
         (Amount::Load(_), Allowed::Free) => yes(None, None),
         (Amount::Load(load), Allowed::UpTo(Bound::Load(limit))) => {
-            if load <= limit { yes(None, Some(load)) } else { Fit::TooFar }
+            if load <= limit {
+                yes(None, Some(load))
+            } else {
+                Fit::TooFar
+            }
         }
         (Amount::LoadToLimit { most }, allowed) => match allowed {
             Allowed::UpTo(Bound::Load(limit)) => yes(None, Some(limit.min(most))),
@@ -69,7 +73,11 @@ pub(crate) fn fit(demand: &Demand, cell: Cell, margin: Margin) -> Fit {
         },
         (Amount::Effort(_), Allowed::Free) => yes(None, None),
         (Amount::Effort(effort), Allowed::UpTo(Bound::Effort(limit))) => {
-            if effort <= limit { yes(None, None) } else { Fit::TooFar }
+            if effort <= limit {
+                yes(None, None)
+            } else {
+                Fit::TooFar
+            }
         }
         // A bound of another kind cannot be compared: the safe answer is no.
         _ => Fit::TooFar,
@@ -86,11 +94,7 @@ pub(crate) fn lies_on_the_back(posture: Posture) -> bool {
 }
 
 /// The key as it is asked of the grid.
-pub(crate) fn first_misfit(
-    demands: &[Demand],
-    margin: Margin,
-    value: impl Fn(Key) -> Cell,
-) -> Option<(&Demand, Fit)> {
+pub(crate) fn first_misfit(demands: &[Demand], margin: Margin, value: impl Fn(Key) -> Cell) -> Option<(&Demand, Fit)> {
     demands.iter().enumerate().find_map(|(place, demand)| {
         // Only the first demand is a target; the others are what the pose needs.
         let margin = if place == 0 { margin } else { Margin::NONE };

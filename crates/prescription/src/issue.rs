@@ -4,9 +4,9 @@ use diagnostic::{Diagnostic, Sink, Span};
 use document::nearest;
 use exercise::Catalogue;
 use jiff::civil::Date;
-use operative::{facts, Facts, Record};
+use operative::{Facts, Record, facts};
 use plan::{GoalLine, Prescription, ProtocolUsed, SpanOfDays};
-use protocol::{resolve, Compiled, Library};
+use protocol::{Compiled, Library, resolve};
 use quantity::PostoperativeDay;
 
 use crate::cautions;
@@ -160,7 +160,8 @@ pub(crate) fn with_context<T>(
         return None;
     }
     let other = OtherPlan::new(case, sink)?;
-    let other_compiled = other.as_ref().map(|other| Compiled::new(other.family, &other.choices, &arc_days(&other.facts)));
+    let other_compiled =
+        other.as_ref().map(|other| Compiled::new(other.family, &other.choices, &arc_days(&other.facts)));
     let other_dated = other.as_ref().zip(other_compiled.as_ref()).map(|(other, compiled)| Dated {
         compiled,
         choices: &other.choices,
@@ -176,10 +177,10 @@ pub(crate) fn with_context<T>(
         reasons: &reasons,
         operated_on: case.record.operation_date(),
         home_margin: case.settings.home_margin,
-        other: other_dated.as_ref().zip(case.other).map(|(dated, record)| Other {
-            dated,
-            operated_on: record.operation_date(),
-        }),
+        other: other_dated
+            .as_ref()
+            .zip(case.other)
+            .map(|(dated, record)| Other { dated, operated_on: record.operation_date() }),
     };
     let context = Context {
         dated: &dated,
@@ -212,11 +213,18 @@ impl<'c> OtherPlan<'c> {
         }
         let (own_id, other_id) = (case.record.patient_id(), record.patient_id());
         let births = (case.record.patient.birth_date.value, record.patient.birth_date.value);
-        if births.0 != births.1 || own_id.zip(other_id).is_some_and(|(own, other)| own != other) {
+        if own_id.zip(other_id).is_some_and(|(own, other)| own != other) {
+            sink.push(
+                Diagnostic::warning("two-labels", "the two records carry different labels of the patient")
+                    .at(record.patient.birth_date.span)
+                    .help("make sure that both are of one person"),
+            );
+        }
+        if births.0 != births.1 {
             sink.push(
                 Diagnostic::error("two-persons", "the two records are not of one person")
                     .at(record.patient.birth_date.span)
-                    .fact("the label of the patient or the date of birth differs")
+                    .fact("the date of birth differs")
                     .help("`--other` is the record of the other shoulder of the same person"),
             );
             return None;
@@ -230,9 +238,12 @@ impl<'c> OtherPlan<'c> {
         refuse(family, record, &facts, sink);
         if record.operation_date() <= case.record.operation_date() && operative::facts(case.record).other_arm_helps() {
             sink.push(
-                Diagnostic::warning("other-arm-called-sound", "the record calls the other shoulder sound, and its own record says it was operated on")
-                    .at(record.operation.date.span)
-                    .help("write other_arm.shoulder = \"operated\"; until then the stricter of the two is taken"),
+                Diagnostic::warning(
+                    "other-arm-called-sound",
+                    "the record calls the other shoulder sound, and its own record says it was operated on",
+                )
+                .at(record.operation.date.span)
+                .help("write other_arm.shoulder = \"operated\"; until then the stricter of the two is taken"),
             );
         }
         (sink.errors() == errors).then(|| Some(Self { family, choices: protocol::Choices::of(family), facts }))
@@ -262,12 +273,7 @@ fn refuse(family: &protocol::Family, record: &Record, facts: &Facts, sink: &mut 
 }
 
 /// Go-backs with their gates; one that would go forward is a fault.
-fn backs(
-    settings: &Settings,
-    compiled: &Compiled<'_>,
-    plan: &plan::Plan,
-    sink: &mut Sink,
-) -> Vec<(usize, BackTo)> {
+fn backs(settings: &Settings, compiled: &Compiled<'_>, plan: &plan::Plan, sink: &mut Sink) -> Vec<(usize, BackTo)> {
     let mut backs = Vec::new();
     for back in &settings.backs {
         let place = compiled.stages.iter().position(|stage| *stage == back.stage.value);
@@ -307,8 +313,11 @@ fn beyond_the_plan(settings: &Settings, horizon: u16, sink: &mut Sink) {
     let backs = settings.backs.iter().map(|back| ("go-back", back.day));
     for (what, day) in holds.chain(backs).filter(|(_, day)| *day >= horizon) {
         sink.push(
-            Diagnostic::warning("beyond-the-plan", format!("the {what} on day {day} lies after the last day of the plan"))
-                .fact(format!("the dated plan ends before day {horizon}")),
+            Diagnostic::warning(
+                "beyond-the-plan",
+                format!("the {what} on day {day} lies after the last day of the plan"),
+            )
+            .fact(format!("the dated plan ends before day {horizon}")),
         );
     }
 }
@@ -318,7 +327,8 @@ fn moved(settings: &Settings) -> Vec<String> {
         let what = hold.joint.map_or_else(|| "the whole arm".to_owned(), |joint| format!("the {joint}"));
         format!("hold from day {} for {} days, {what}: {}", hold.from_day, hold.days, hold.reason)
     });
-    let backs = settings.backs.iter().map(|back| format!("back to {} on day {}: {}", back.stage.value, back.day, back.reason));
+    let backs =
+        settings.backs.iter().map(|back| format!("back to {} on day {}: {}", back.stage.value, back.day, back.reason));
     holds.chain(backs).collect()
 }
 
@@ -334,6 +344,7 @@ fn compose(case: &Case<'_>, context: &Context<'_>, opened: &Opened, extras: &Ext
         context.reasons,
         dated.loosened.iter().any(|l| l.key.joint == body::Joint::Shoulder && l.key.mode == body::Mode::Passive),
     );
+    all_questions.extend(questions::safe_arc_too_still(dated, case.record));
     all_questions.extend(asked.questions);
     let spans = spans(context, &goals, &sessions);
     let protocol = dated.compiled.protocol(dated.plan.protocol);
@@ -376,7 +387,11 @@ fn compose(case: &Case<'_>, context: &Context<'_>, opened: &Opened, extras: &Ext
 }
 
 /// Runs of days within which nothing changes.
-fn spans(context: &Context<'_>, goals: &[goals::DatedGoal], sessions: &[(u16, crate::session::Session)]) -> Vec<SpanOfDays> {
+fn spans(
+    context: &Context<'_>,
+    goals: &[goals::DatedGoal],
+    sessions: &[(u16, crate::session::Session)],
+) -> Vec<SpanOfDays> {
     let dated = context.dated;
     let mut days = dated.change_days();
     days.extend(sessions.iter().map(|(day, _)| *day));
@@ -390,11 +405,8 @@ fn spans(context: &Context<'_>, goals: &[goals::DatedGoal], sessions: &[(u16, cr
         let until = days.get(place + 1).copied().unwrap_or(dated.horizon());
         let session = sessions.iter().rev().find(|(from, _)| *from <= day).map(|(_, session)| session.clone());
         let session = session.unwrap_or_default();
-        let shown: Vec<GoalLine> = goals
-            .iter()
-            .filter(|goal| goal.is_shown_on(day))
-            .map(|goal| goal.line.clone())
-            .collect();
+        let shown: Vec<GoalLine> =
+            goals.iter().filter(|goal| goal.is_shown_on(day)).map(|goal| goal.line.clone()).collect();
         let span = SpanOfDays {
             from_day: PostoperativeDay::new(day),
             until_day: PostoperativeDay::new(until),
@@ -433,7 +445,8 @@ fn check_adopted(case: &Case<'_>, dated: &Dated<'_>, sink: &mut Sink) {
     for goal in &case.settings.adopted_goals {
         if !protocol.goals.iter().any(|known| known.id == goal.value) {
             let mut fault =
-                Diagnostic::error("unknown-goal", format!("`{}` is not a goal of this protocol", goal.value)).at(goal.span);
+                Diagnostic::error("unknown-goal", format!("`{}` is not a goal of this protocol", goal.value))
+                    .at(goal.span);
             if let Some(near) = nearest(&goal.value, protocol.goals.iter().map(|goal| goal.id.as_str())) {
                 fault = fault.help(format!("did you mean \"{near}\"?"));
             }

@@ -29,8 +29,8 @@ mod stiffness;
 mod today;
 mod visits;
 
-pub use issue::{prescribe, Case, Issued, LineOf};
-pub use may::{may, Answer, May};
-pub use opened::{read as read_opened, Opening, Openings};
+pub use issue::{Case, Issued, LineOf, prescribe};
+pub use may::{Answer, May, may};
+pub use opened::{Opening, Openings, read as read_opened};
 pub use settings::{Back, Clinic, Contact, Hold, Loosening, Prefer, ProtocolChoice, Settings};
 pub use settings_read::read as read_settings;

@@ -55,7 +55,8 @@ pub(crate) fn why(context: &Context<'_>, extras: &Extras, case: &Case<'_>) -> Ve
 pub(crate) fn stage_lines(context: &Context<'_>, opened: &Opened, on: Option<Date>) -> Vec<StageLine> {
     let dated = context.dated;
     // Without a day that is asked about, everything that was ever opened counts.
-    let asked = on.and_then(|on| PostoperativeDay::of(on, context.operated_on)).map_or(u16::MAX, PostoperativeDay::count);
+    let asked =
+        on.and_then(|on| PostoperativeDay::of(on, context.operated_on)).map_or(u16::MAX, PostoperativeDay::count);
     dated
         .stages()
         .into_iter()

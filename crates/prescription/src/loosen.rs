@@ -12,9 +12,7 @@ pub(crate) fn loosen(dated: &mut Dated<'_>, settings: &Settings, sink: &mut Sink
     let mut shown = Vec::new();
     for (place, loosening) in settings.loosenings.iter().enumerate() {
         let twice = settings.loosenings[..place].iter().find(|other| {
-            other.key == loosening.key
-                && other.from_day < loosening.until_day
-                && loosening.from_day < other.until_day
+            other.key == loosening.key && other.from_day < loosening.until_day && loosening.from_day < other.until_day
         });
         if let Some(other) = twice {
             sink.push(
@@ -44,7 +42,8 @@ pub(crate) fn loosen(dated: &mut Dated<'_>, settings: &Settings, sink: &mut Sink
             continue;
         };
         let days: Vec<u16> = (loosening.from_day..loosening.until_day.min(dated.horizon())).collect();
-        let looser: Vec<u16> = days.iter().copied().filter(|&day| loosening.up_to > dated.unloosened(lane, day)).collect();
+        let looser: Vec<u16> =
+            days.iter().copied().filter(|&day| loosening.up_to > dated.unloosened(lane, day)).collect();
         if looser.is_empty() {
             sink.push(
                 Diagnostic::warning("loosens-nothing", format!("the plan already allows `{}` this far", loosening.key))
@@ -75,8 +74,8 @@ pub(crate) fn loosen(dated: &mut Dated<'_>, settings: &Settings, sink: &mut Sink
             .collect::<std::collections::BTreeSet<u16>>();
         // A load or an effort has no degrees: more than the plan ever bounds it by is large.
         let ever = dated.plan.lane(lane).iter().copied().filter(|cell| *cell != plan::Cell::FREE).max();
-        let beyond = (loosening.key.is_load() || loosening.key.is_effort())
-            && ever.is_none_or(|ever| loosening.up_to > ever);
+        let beyond =
+            (loosening.key.is_load() || loosening.key.is_effort()) && ever.is_none_or(|ever| loosening.up_to > ever);
         let large = beyond
             || together.len() > usize::from(evidence::ids::LARGE_LOOSENING_DAYS.days().count())
             || greatest.is_some_and(|degrees| degrees > evidence::ids::LARGE_LOOSENING_DEGREES.degrees());
@@ -123,7 +122,9 @@ pub(crate) fn loosen(dated: &mut Dated<'_>, settings: &Settings, sink: &mut Sink
 fn cascade_kept(dated: &Dated<'_>, sink: &mut Sink) {
     for loosened in &dated.loosened {
         let key = loosened.key;
-        let Some(below) = key.mode.rests_on().map(|mode| key.in_mode(mode)).filter(|below| below.exists()) else { continue };
+        let Some(below) = key.mode.rests_on().map(|mode| key.in_mode(mode)).filter(|below| below.exists()) else {
+            continue;
+        };
         let broken = (loosened.from..loosened.until.min(dated.horizon()))
             .find(|&day| dated.value(key, day) > dated.value(below, day));
         if let Some(day) = broken {

@@ -7,8 +7,8 @@ use jiff::civil::Date;
 use plan::Reason;
 use quantity::PostoperativeDay;
 
-use crate::issue::{with_context, Case};
-use crate::returns::{dateline, first_day, DayOffers, Obstacle};
+use crate::issue::{Case, with_context};
+use crate::returns::{DayOffers, Obstacle, dateline, first_day};
 use crate::today::Effective;
 
 /// The answer.
@@ -92,10 +92,21 @@ pub fn may(case: &Case<'_>, activity: &str, on: Date, sink: &mut Sink) -> Option
             Some(Obstacle::Date) | None => {}
         }
         because.extend(line.as_ref().map(|line| line.reason.clone()));
+        if because.is_empty() && entry.resting.is_some() {
+            because.push(Reason {
+                text: "a pose of washing, dressing or rest inside the resting allowance".into(),
+                ..pose_reason()
+            });
+        }
         if because.is_empty() {
-            because.extend(entry.demands.iter().filter_map(|demand| dated.plan.grid.governing(demand.key)).take(1).flat_map(
-                |lane| context.reasons.of_limit(lane, effective.day_of(lane)),
-            ));
+            because.extend(
+                entry
+                    .demands
+                    .iter()
+                    .filter_map(|demand| dated.plan.grid.governing(demand.key))
+                    .take(1)
+                    .flat_map(|lane| context.reasons.of_limit(lane, effective.day_of(lane))),
+            );
         }
         let first = first_day(dated, entry, line.as_ref(), day);
         let waiting = effective

@@ -2,9 +2,9 @@
 
 use std::collections::HashMap;
 
-use operative::{DimensionId, Facts, Record, DIMENSIONS};
+use operative::{DIMENSIONS, DimensionId, Facts, Record};
 use plan::{Plan, Question, QuestionChange};
-use protocol::{resolve_into, Compiled, Requested};
+use protocol::{Compiled, Requested, resolve_into};
 use quantity::PostoperativeDay;
 
 use crate::reasons::Reasons;
@@ -159,10 +159,8 @@ fn combinations(facts: &Facts, others: &[&Open]) -> Vec<Facts> {
     }
     let mut all = vec![*facts];
     for open in others {
-        all = all
-            .iter()
-            .flat_map(|facts| open.classes.iter().map(|&class| facts.with(open.dimension, class)))
-            .collect();
+        all =
+            all.iter().flat_map(|facts| open.classes.iter().map(|&class| facts.with(open.dimension, class))).collect();
     }
     all
 }
@@ -197,9 +195,9 @@ pub(crate) fn blocking(reasons: &Reasons<'_>, has_loosening: bool) -> Vec<Questi
     let (plan, facts) = (&dated.plan, &dated.facts);
     let is = |id: &String, place: u8| dated.compiled.protocol(place).id == *id;
     let in_force = |id: &String| {
-        (0_u8..).zip(&dated.compiled.family.protocols).any(|(place, _)| {
-            is(id, place) && (place == plan.protocol || plan.caps & (1 << place) != 0)
-        })
+        (0_u8..)
+            .zip(&dated.compiled.family.protocols)
+            .any(|(place, _)| is(id, place) && (place == plan.protocol || plan.caps & (1 << place) != 0))
     };
     let mut questions = Vec::new();
     for question in &dated.compiled.family.file.questions {
@@ -213,11 +211,8 @@ pub(crate) fn blocking(reasons: &Reasons<'_>, has_loosening: bool) -> Vec<Questi
         {
             continue;
         }
-        let found: Vec<String> = reasons
-            .places(&question.when)
-            .into_iter()
-            .map(|place| format!("{} {}", place.path, place.shown))
-            .collect();
+        let found: Vec<String> =
+            reasons.places(&question.when).into_iter().map(|place| format!("{} {}", place.path, place.shown)).collect();
         let conditions = question.when.all.iter().chain(&question.when.any);
         let open: Vec<String> = conditions
             .filter(|condition| facts.is_unknown(condition.dimension) && !condition.holds(facts))
@@ -261,4 +256,23 @@ fn offer(dated: &crate::dated::Dated<'_>, from: u16) -> Option<String> {
         "; plan one is this page as composed; plan two would be this page with passive motion opened from day {from} until day {first} by the surgeon's own loosening: {}",
         lines.join(", ")
     ))
+}
+
+/// A safe arc that keeps the shoulder still for longer than the cap is asked about, never refused.
+///
+/// # Source
+/// `cap-without-passive-motion`: own choice.
+pub(crate) fn safe_arc_too_still(dated: &crate::dated::Dated<'_>, record: &Record) -> Option<Question> {
+    if dated.facts.safe_arcs.is_empty() || record.surgeon.safe_arc_kept.is_some_and(|kept| kept.value) {
+        return None;
+    }
+    let still = crate::stiffness::Runs::of(dated).without_passive;
+    let cap = evidence::ids::CAP_WITHOUT_PASSIVE_MOTION.days().count();
+    (still > cap).then(|| Question {
+        path: "surgeon.safe_arc_kept".into(),
+        text: format!(
+            "with the safe arcs of the record the shoulder is not moved for {still} days in a row, over the cap of {cap}: keep them (write safe_arc_kept = true), or name an earlier `until`?"
+        ),
+        changes: Vec::new(),
+    })
 }

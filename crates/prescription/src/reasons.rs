@@ -3,8 +3,8 @@
 use evidence::ids;
 use operative::{DimensionId, Record};
 use plan::{LaneId, Reason, RecordPlace};
-use protocol::file::{Rule, When};
 use protocol::Binding;
+use protocol::file::{Rule, When};
 
 use crate::dated::Dated;
 use crate::issue::LineOf;
@@ -54,8 +54,9 @@ impl Reasons<'_> {
             .into_iter()
             .map(|(rule, protocol, step)| {
                 let protocol_id = &dated.compiled.protocol(protocol).id;
-                let capped_by =
-                    (protocol != dated.plan.protocol).then(|| dated.compiled.capping_rule(&dated.plan, protocol)).flatten();
+                let capped_by = (protocol != dated.plan.protocol)
+                    .then(|| dated.compiled.capping_rule(&dated.plan, protocol))
+                    .flatten();
                 Reason {
                     rule: rule.map_or_else(|| format!("{protocol_id}/sling"), |rule| rule.id.clone()),
                     text: match (rule, capped_by) {
@@ -124,12 +125,22 @@ impl Reasons<'_> {
     /// The places of the record that the protocol was selected by.
     pub(crate) fn selection(&self) -> Vec<RecordPlace> {
         let family = &self.dated.compiled.family.file;
-        let fired = family.selects.iter().rev().find(|select| select.when.holds(&self.dated.facts));
-        if let Some(select) = fired {
-            return self.places(&select.when);
+        let chosen = &self.dated.compiled.protocol(self.dated.plan.protocol).id;
+        let fired: Vec<RecordPlace> = family
+            .selects
+            .iter()
+            .filter(|select| select.protocol == *chosen && select.when.holds(&self.dated.facts))
+            .flat_map(|select| self.places(&select.when))
+            .collect();
+        if !fired.is_empty() {
+            return fired;
         }
-        let mut dimensions: Vec<DimensionId> =
-            family.selects.iter().flat_map(|select| select.when.all.iter().chain(&select.when.any)).map(|c| c.dimension).collect();
+        let mut dimensions: Vec<DimensionId> = family
+            .selects
+            .iter()
+            .flat_map(|select| select.when.all.iter().chain(&select.when.any))
+            .map(|c| c.dimension)
+            .collect();
         dimensions.dedup();
         dimensions.into_iter().flat_map(|dimension| self.basis(dimension)).collect()
     }

@@ -5,7 +5,7 @@ use plan::{Cell, LaneId, Reason, ReturnLine, Wear};
 use quantity::PostoperativeDay;
 
 use crate::dated::Dated;
-use crate::fits::{first_misfit, Margin};
+use crate::fits::{Margin, first_misfit};
 use crate::issue::Context;
 use crate::resting::Allowance;
 use crate::rows::protocols;

@@ -24,12 +24,9 @@ pub(crate) fn of_day(
     for (lane, key) in (0_u8..).map(LaneId).zip(&grid.keys) {
         let cell = value(lane);
         if key.position == Position::Any {
-            let named_allows_more = (0_u8..)
-                .map(LaneId)
-                .zip(&grid.keys)
-                .any(|(other, named)| {
-                    named.position != Position::Any && named.in_position(Position::Any) == *key && value(other) > cell
-                });
+            let named_allows_more = (0_u8..).map(LaneId).zip(&grid.keys).any(|(other, named)| {
+                named.position != Position::Any && named.in_position(Position::Any) == *key && value(other) > cell
+            });
             if named_allows_more && !cell.is_open() {
                 continue;
             }
@@ -79,7 +76,13 @@ pub(crate) fn sling(dated: &Dated<'_>, reasons: &Reasons<'_>, day: u16) -> Sling
         .find(|except| !except.is_empty())
         .cloned();
     let except = except.or_else(|| {
-        dated.compiled.protocol(dated.plan.protocol).slings.iter().map(|step| step.except.clone()).find(|e| !e.is_empty())
+        dated
+            .compiled
+            .protocol(dated.plan.protocol)
+            .slings
+            .iter()
+            .map(|step| step.except.clone())
+            .find(|e| !e.is_empty())
     });
     SlingLine {
         wear,

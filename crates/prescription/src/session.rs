@@ -2,15 +2,15 @@
 
 use body::{Joint, Key, Mode, Movement, Position};
 use diagnostic::Spanned;
-use exercise::{ActivityClass, Amount, Catalogue, Demand, Entry, Kind, MuscleActivity, OtherArm, Supervision};
 use evidence::ids;
+use exercise::{ActivityClass, Amount, Catalogue, Demand, Entry, Kind, MuscleActivity, OtherArm, Supervision};
 use jiff::civil::Date;
 use plan::{Cell, Dropped, ExerciseLine, LaneId, Reason, Replacement};
 use protocol::file::ExerciseUse;
 use quantity::{Degrees, PostoperativeDay};
 
 use crate::dated::Dated;
-use crate::fits::{first_misfit, fit, lies_on_the_back, Fit, Margin};
+use crate::fits::{Fit, Margin, first_misfit, fit, lies_on_the_back};
 use crate::reasons::Reasons;
 use crate::rows::only_lying;
 
@@ -143,9 +143,10 @@ impl Sessions<'_> {
         session: &mut Session,
     ) {
         let Some((purpose, mode)) = entry.purpose.zip(entry.target().map(|target| target.key.mode)) else { return };
-        let covered = session.exercises.iter().any(|line| {
-            self.catalogue.get(&line.id).is_some_and(|kept| kept.purpose == Some(purpose))
-        });
+        let covered = session
+            .exercises
+            .iter()
+            .any(|line| self.catalogue.get(&line.id).is_some_and(|kept| kept.purpose == Some(purpose)));
         if covered {
             return;
         }
@@ -157,12 +158,15 @@ impl Sessions<'_> {
         });
         for candidate in candidates {
             if let Ok(mut line) = self.line(candidate, None, day, ceiling, value) {
-                line.reasons.insert(0, Reason {
-                    rule: "replacement".into(),
-                    text: format!("stands in for {}, which these days do not allow", entry.id),
-                    evidence: Vec::new(),
-                    record: Vec::new(),
-                });
+                line.reasons.insert(
+                    0,
+                    Reason {
+                        rule: "replacement".into(),
+                        text: format!("stands in for {}, which these days do not allow", entry.id),
+                        evidence: Vec::new(),
+                        record: Vec::new(),
+                    },
+                );
                 session.exercises.push(line);
                 session.replaced.push(Replacement { dropped: entry.id.clone(), taken: candidate.id.clone() });
                 return;
@@ -205,7 +209,8 @@ impl Sessions<'_> {
         } else {
             Margin(self.home_margin.map_or(ids::HOME_MARGIN.degrees(), |margin| margin.value))
         };
-        let drop = |because: &str, reasons: Vec<Reason>| Dropped { id: entry.id.clone(), because: because.into(), reasons };
+        let drop =
+            |because: &str, reasons: Vec<Reason>| Dropped { id: entry.id.clone(), because: because.into(), reasons };
         if let Some((demand, misfit)) = first_misfit(&entry.demands, margin, of_key) {
             let reasons = self.dated.plan.grid.governing(demand.key).map(|lane| self.reasons.of_limit(lane, day.plan));
             return Err(drop(&why(demand, misfit), reasons.unwrap_or_default()));
@@ -291,13 +296,18 @@ impl Sessions<'_> {
         }
         let behind = self.dated.facts.protected().infraspinatus;
         let MuscleActivity { supraspinatus, infraspinatus, .. } = entry.muscle;
-        for (muscle, measured) in [("supraspinatus", Some(supraspinatus)), ("infraspinatus", behind.then_some(infraspinatus))] {
+        for (muscle, measured) in
+            [("supraspinatus", Some(supraspinatus)), ("infraspinatus", behind.then_some(infraspinatus))]
+        {
             let Some(measured) = measured else { continue };
             match measured {
                 // The study gives no value, only a bound above the ceiling: as good as not measured.
                 Some(measured) if ceiling.early && excepted(used) && measured.evidence.value.is_none() => {}
                 Some(measured) if measured.class > ceiling.class => {
-                    return Err(format!("works the {muscle} in the {} class, above these days' ceiling", measured.class.name()));
+                    return Err(format!(
+                        "works the {muscle} in the {} class, above these days' ceiling",
+                        measured.class.name()
+                    ));
                 }
                 Some(measured) if ceiling.early && !measured.may_permit() && !excepted(used) => {
                     return Err(format!("its quietness for the {muscle} is known from memory only"));
@@ -319,10 +329,8 @@ impl Sessions<'_> {
         }
         // Its own plan, from the day of its operation on.
         let date = PostoperativeDay::new(day).date(self.operated_on);
-        let planned = self
-            .other
-            .as_ref()
-            .and_then(|other| Some((other.dated, PostoperativeDay::of(date, other.operated_on)?)));
+        let planned =
+            self.other.as_ref().and_then(|other| Some((other.dated, PostoperativeDay::of(date, other.operated_on)?)));
         if let Some((other, their_day)) = planned {
             let value = |key: Key| other.value(key, their_day.count());
             if let Some((demand, _)) = first_misfit(&entry.other_demands, Margin::NONE, value) {

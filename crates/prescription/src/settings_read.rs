@@ -42,9 +42,12 @@ pub fn read(file: FileId, text: &str, sink: &mut Sink) -> Option<Settings> {
             let believable = (Degrees::whole(0)..=evidence::ids::HOME_MARGIN_MOST.degrees()).contains(&margin.value);
             if !believable {
                 sink.push(
-                    Diagnostic::error("out-of-range", format!("a home margin of {} degrees is not believable", margin.value))
-                        .at(margin.span)
-                        .help(format!("write 0 to {} degrees", evidence::ids::HOME_MARGIN_MOST.degrees())),
+                    Diagnostic::error(
+                        "out-of-range",
+                        format!("a home margin of {} degrees is not believable", margin.value),
+                    )
+                    .at(margin.span)
+                    .help(format!("write 0 to {} degrees", evidence::ids::HOME_MARGIN_MOST.degrees())),
                 );
             }
             believable
@@ -56,10 +59,14 @@ pub fn read(file: FileId, text: &str, sink: &mut Sink) -> Option<Settings> {
     Some(settings)
 }
 
+/// A number to call fits a page.
+const LONGEST_NUMBER: usize = 64; // not medical: room on a page
+
 fn read_contact(mut table: Table<'_>, sink: &mut Sink) -> Contact {
     let mut number = |key: &'static str, sink: &mut Sink| {
         let text = table.text(key, sink)?;
-        if text.value.trim().is_empty() || text.value.chars().any(char::is_control) || text.value.len() > 64 { // not medical: room on a page
+        if text.value.trim().is_empty() || text.value.chars().any(char::is_control) || text.value.len() > LONGEST_NUMBER
+        {
             sink.push(Diagnostic::error("no-number", format!("`contact.{key}` is no number to call")).at(text.span));
             return None;
         }
@@ -189,9 +196,7 @@ fn day(table: &mut Table<'_>, key: &'static str, sink: &mut Sink) -> Option<u16>
     match u16::try_from(number.value) {
         Ok(day) if day <= 3650 => Some(day), // not medical: ten years, far beyond any plan
         _ => {
-            sink.push(
-                Diagnostic::error("out-of-range", format!("`{key}` is not a number of days")).at(number.span),
-            );
+            sink.push(Diagnostic::error("out-of-range", format!("`{key}` is not a number of days")).at(number.span));
             None
         }
     }

@@ -29,7 +29,9 @@ impl Runs {
         let elbow = Key::any(Joint::Elbow, Movement::Flexion, Mode::Active);
         let days = 0..dated.horizon();
         Self {
-            without_passive: longest(days.clone().map(|day| !passive.iter().any(|key| leaves_an_arc(dated, *key, day)))),
+            without_passive: longest(
+                days.clone().map(|day| !passive.iter().any(|key| leaves_an_arc(dated, *key, day))),
+            ),
             in_sling: longest(days.clone().map(|day| dated.wear(day) != Wear::None)),
             without_elbow: longest(days.map(|day| !dated.value(elbow, day).is_open())),
         }
@@ -41,7 +43,11 @@ impl Runs {
     /// `cap-without-passive-motion`, `cap-in-sling`, `cap-without-elbow-motion`: own choice.
     pub(crate) fn beyond_caps(self) -> Vec<String> {
         let caps = [
-            (self.without_passive, ids::CAP_WITHOUT_PASSIVE_MOTION, "days in a row without passive motion of the shoulder"),
+            (
+                self.without_passive,
+                ids::CAP_WITHOUT_PASSIVE_MOTION,
+                "days in a row without passive motion of the shoulder",
+            ),
             (self.in_sling, ids::CAP_IN_SLING, "days in a row with the sling, weaning counted"),
             (self.without_elbow, ids::CAP_WITHOUT_ELBOW_MOTION, "days in a row without active motion of the elbow"),
         ];

@@ -12,7 +12,7 @@ use crate::issue::Context;
 use crate::moves::Moves;
 use crate::opened::{Opening, Openings};
 use crate::rows;
-use crate::session::{ceiling, Ceiling, Session};
+use crate::session::{Ceiling, Session, ceiling};
 
 /// What was opened, sorted out against the stages of the plan.
 #[derive(Debug, Clone)]
@@ -55,20 +55,26 @@ impl Opened {
                 .collect();
             // Signed before the stage before it was: nobody can have looked at its criteria.
             let before_since = stages.last().map(|before| before.opened_on.iter().copied().min());
-            let out_of_order = |day: u16| order > 1 && before_since.is_some_and(|since| since.is_none_or(|since| day < since));
+            let out_of_order =
+                |day: u16| order > 1 && before_since.is_some_and(|since| since.is_none_or(|since| day < since));
             let early = of_stage().find(|opening| {
                 PostoperativeDay::of(opening.on.value, operated_on).is_some_and(|day| out_of_order(day.count()))
             });
             if let Some(opening) = early {
                 sink.push(
-                    Diagnostic::error("stage-out-of-order", format!("`{name}` is opened while the stage before it is not"))
-                        .at(opening.stage.span)
-                        .help("open the stages in their order"),
+                    Diagnostic::error(
+                        "stage-out-of-order",
+                        format!("`{name}` is opened while the stage before it is not"),
+                    )
+                    .at(opening.stage.span)
+                    .help("open the stages in their order"),
                 );
             }
             let closed_on = backs
                 .iter()
-                .filter(|(stage, _)| places.iter().position(|place| place == stage).is_some_and(|back_to| back_to < order))
+                .filter(|(stage, _)| {
+                    places.iter().position(|place| place == stage).is_some_and(|back_to| back_to < order)
+                })
                 .map(|(_, day)| *day)
                 .collect();
             stages.push(StageOpenings { place, plan_gate: dated.plan.gates[place].unwrap_or(0), opened_on, closed_on });
@@ -107,8 +113,7 @@ impl Opened {
         let Some(order) = self.stages.iter().position(|stage| stage.place == place) else { return false };
         let stage = &self.stages[order];
         let closed = stage.closed_on.iter().copied().filter(|&closed| closed <= day).max();
-        order == 0
-            || stage.opened_on.iter().any(|&opened| opened <= day && closed.is_none_or(|closed| opened > closed))
+        order == 0 || stage.opened_on.iter().any(|&opened| opened <= day && closed.is_none_or(|closed| opened > closed))
     }
 
     /// The stage in force on a day: the last one that is open.
@@ -234,11 +239,7 @@ pub(crate) fn compose(
         sling,
         limits,
         exercises,
-        goals: goals
-            .iter()
-            .filter(|goal| goal.is_shown_on(exercise_day))
-            .map(|goal| goal.line.clone())
-            .collect(),
+        goals: goals.iter().filter(|goal| goal.is_shown_on(exercise_day)).map(|goal| goal.line.clone()).collect(),
         not_before: opened.next_on(within).map(|(place, gate)| NotBefore {
             stage: dated.compiled.stages[place].to_owned(),
             day: PostoperativeDay::new(gate),

@@ -13,8 +13,11 @@ use crate::settings::Clinic;
 pub(crate) fn all(dated: &Dated<'_>, operated_on: Date, clinic: &Clinic, sink: &mut Sink) -> Vec<VisitLine> {
     if clinic.days.is_empty() {
         sink.push(
-            Diagnostic::note("no-clinic-days", "no clinic days are set, so visits stand on the day they are due, weekends too")
-                .help("write [clinic] with days = [\"Mon\", \"Thu\"] in the settings"),
+            Diagnostic::note(
+                "no-clinic-days",
+                "no clinic days are set, so visits stand on the day they are due, weekends too",
+            )
+            .help("write [clinic] with days = [\"Mon\", \"Thu\"] in the settings"),
         );
     }
     let mut visits = Vec::new();

@@ -3,10 +3,10 @@
 use operative::Facts;
 use plan::{Bound, Cell, LaneId, Plan, Wear};
 
-use crate::compile::{columns_of, is_bound_by_arc, is_effort_beyond_arc, Compiled};
+use crate::Choices;
+use crate::compile::{Compiled, columns_of, is_bound_by_arc, is_effort_beyond_arc};
 use crate::file::{Limit, Rule, SlingStep};
 use crate::library::chosen;
-use crate::Choices;
 
 /// One thing that binds a value.
 #[derive(Debug, Clone, Copy)]
@@ -56,14 +56,7 @@ impl<'f> Compiled<'f> {
         bound
     }
 
-    fn own_binding(
-        &self,
-        plan: &Plan,
-        facts: &Facts,
-        lane: LaneId,
-        column: usize,
-        value: Cell,
-    ) -> Vec<Binding<'f>> {
+    fn own_binding(&self, plan: &Plan, facts: &Facts, lane: LaneId, column: usize, value: Cell) -> Vec<Binding<'f>> {
         let mut bound = Vec::new();
         let width = self.grid.columns();
         let at = usize::from(lane.0) * width + column;
@@ -127,11 +120,15 @@ impl<'f> Compiled<'f> {
     }
 
     /// The sling steps of protocols and rules that ask for the wear of a column.
-    pub fn sling_binding(&self, plan: &Plan, choices: &Choices, column: usize) -> Vec<(Option<&'f Rule>, u8, &'f SlingStep)> {
+    pub fn sling_binding(
+        &self,
+        plan: &Plan,
+        choices: &Choices,
+        column: usize,
+    ) -> Vec<(Option<&'f Rule>, u8, &'f SlingStep)> {
         let wear = plan.wear[column];
-        let covers = |step: &SlingStep| {
-            step.wear == wear && columns_of(&self.grid, step.from, step.until).contains(&column)
-        };
+        let covers =
+            |step: &SlingStep| step.wear == wear && columns_of(&self.grid, step.from, step.until).contains(&column);
         let mut bound = Vec::new();
         for index in plan.fired.iter() {
             let rule = &self.rules[index];
@@ -145,7 +142,8 @@ impl<'f> Compiled<'f> {
             }
             let own = self.protocol(place).slings.iter();
             bound.extend(
-                own.filter(|step| chosen(step.choice.as_ref(), choices) && covers(step)).map(|step| (None, place, step)),
+                own.filter(|step| chosen(step.choice.as_ref(), choices) && covers(step))
+                    .map(|step| (None, place, step)),
             );
         }
         if wear == Wear::None {

@@ -2,12 +2,12 @@
 
 use std::sync::Arc;
 
-use body::{Joint, Key, Movement, Position, ALL_KEYS};
+use body::{ALL_KEYS, Joint, Key, Movement, Position};
 use operative::DimensionId;
 use plan::{Cell, Grid, LaneId, SlingPosition, Wear};
 
 use crate::file::{Limit, ProtocolFile, SlingStep, When};
-use crate::library::{chosen, Family};
+use crate::library::{Family, chosen};
 
 /// The options the surgeon chose where sources disagree; what is not named is the default.
 #[derive(Debug, Clone, Default, PartialEq, Eq)]
@@ -19,8 +19,7 @@ pub struct Choices {
 impl Choices {
     /// The defaults of a family.
     pub fn of(family: &Family) -> Self {
-        let defaults =
-            family.choices().filter_map(|c| Some((c.id.clone(), c.options.first()?.clone()))).collect();
+        let defaults = family.choices().filter_map(|c| Some((c.id.clone(), c.options.first()?.clone()))).collect();
         Self { taken: Vec::new(), defaults }
     }
 
@@ -106,8 +105,7 @@ impl<'f> Compiled<'f> {
             .iter()
             .map(|key| key.mode.rests_on().and_then(|below| grid.governing(key.in_mode(below))))
             .collect();
-        let bases =
-            family.protocols.iter().map(|protocol| base(protocol, &grid, &stages, choices)).collect();
+        let bases = family.protocols.iter().map(|protocol| base(protocol, &grid, &stages, choices)).collect();
         let rules = family
             .rules()
             .filter(|(_, rule)| chosen(rule.choice.as_ref(), choices))
@@ -119,8 +117,7 @@ impl<'f> Compiled<'f> {
             .iter()
             .filter_map(|select| Some((select.when.clone(), family.protocol(&select.protocol)?)))
             .collect();
-        let external_rotation =
-            grid.lane(Key::any(Joint::Shoulder, Movement::ExternalRotation, body::Mode::Passive));
+        let external_rotation = grid.lane(Key::any(Joint::Shoulder, Movement::ExternalRotation, body::Mode::Passive));
         Self {
             default: family.protocol(&family.file.default).unwrap_or(0),
             safe_arc_stage: stages.iter().position(|stage| *stage == family.file.safe_arc_until_stage),

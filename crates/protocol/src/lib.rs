@@ -18,7 +18,7 @@ mod shipped;
 pub use binding::Binding;
 pub use compile::{Choices, Compiled};
 pub use library::{Family, Library};
-pub use resolve::{resolve, resolve_into, Requested};
+pub use resolve::{Requested, resolve, resolve_into};
 pub use shipped::SHIPPED;
 
 #[cfg(test)]

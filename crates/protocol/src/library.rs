@@ -6,7 +6,7 @@ use exercise::Catalogue;
 use operative::Facts;
 
 use crate::file::{self, ChoiceIs, FamilyFile, ProtocolFile, RulesFile};
-use crate::{lint, SHIPPED};
+use crate::{SHIPPED, lint};
 
 /// The families a record may belong to.
 #[derive(Debug, Clone, Default)]
@@ -32,7 +32,8 @@ impl Library {
     /// # Errors
     /// Every fault is a diagnostic; a family whose files cannot be used is left out.
     pub fn read(files: &[(&str, FileId, &str)], sink: &mut Sink) -> Self {
-        let mut folders: Vec<&str> = files.iter().filter_map(|(name, ..)| name.split_once('/')).map(|(f, _)| f).collect();
+        let mut folders: Vec<&str> =
+            files.iter().filter_map(|(name, ..)| name.split_once('/')).map(|(f, _)| f).collect();
         folders.dedup();
         let families = folders.into_iter().filter_map(|folder| read_family(folder, files, sink)).collect();
         Self { families }
@@ -96,9 +97,8 @@ impl Family {
 }
 
 fn read_family(folder: &str, files: &[(&str, FileId, &str)], sink: &mut Sink) -> Option<Family> {
-    let find = |name: &str| {
-        files.iter().find(|(path, ..)| path.split_once('/') == Some((folder, &format!("{name}.toml"))))
-    };
+    let find =
+        |name: &str| files.iter().find(|(path, ..)| path.split_once('/') == Some((folder, &format!("{name}.toml"))));
     let Some(&(_, id, text)) = find("family") else {
         sink.push(Diagnostic::error("no-family", format!("the folder `{folder}` has no family.toml")));
         return None;
@@ -128,7 +128,8 @@ fn read_family(folder: &str, files: &[(&str, FileId, &str)], sink: &mut Sink) ->
 
 fn missing_file(name: &str, folder: &str, files: &[(&str, FileId, &str)], span: Span) -> Diagnostic {
     let fault = Diagnostic::error("no-such-file", format!("`{folder}/{name}.toml` is not there")).at(span);
-    let names = files.iter().filter_map(|(path, ..)| path.strip_prefix(folder)?.strip_prefix('/')?.strip_suffix(".toml"));
+    let names =
+        files.iter().filter_map(|(path, ..)| path.strip_prefix(folder)?.strip_prefix('/')?.strip_suffix(".toml"));
     match nearest(name, names) {
         Some(near) => fault.help(format!("did you mean \"{near}\"?")),
         None => fault,

@@ -69,13 +69,15 @@ pub(crate) fn family(family: &Family, catalogue: &Catalogue, sink: &mut Sink) {
 }
 
 fn was_read_whole(family: &Family, sink: &Sink) -> bool {
-    let of_protocols = family.protocols.iter().flat_map(|protocol| {
-        std::iter::once(protocol.span).chain(protocol.limits.iter().map(|limit| limit.span))
-    });
+    let of_protocols = family
+        .protocols
+        .iter()
+        .flat_map(|protocol| std::iter::once(protocol.span).chain(protocol.limits.iter().map(|limit| limit.span)));
     let of_rules = family.rules().map(|(_, rule)| rule.span);
     let files: Vec<FileId> =
         std::iter::once(family.file.span).chain(of_protocols).chain(of_rules).map(|span| span.file).collect();
-    !sink.found().iter().any(|fault| {
-        fault.severity == Severity::Error && fault.span.is_some_and(|span| files.contains(&span.file))
-    })
+    !sink
+        .found()
+        .iter()
+        .any(|fault| fault.severity == Severity::Error && fault.span.is_some_and(|span| files.contains(&span.file)))
 }

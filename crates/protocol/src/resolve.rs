@@ -163,10 +163,8 @@ impl Compiled<'_> {
     /// The classes that each condition on a dimension asks for, over rules and selections.
     pub fn masks_on(&self, dimension: DimensionId) -> Vec<u16> {
         let of_rules = self.rules.iter().flat_map(|rule| rule.all.iter().chain(&rule.any).copied());
-        let of_selects = self
-            .selects
-            .iter()
-            .flat_map(|(when, _)| when.all.iter().chain(&when.any).map(|c| (c.dimension, c.mask)));
+        let of_selects =
+            self.selects.iter().flat_map(|(when, _)| when.all.iter().chain(&when.any).map(|c| (c.dimension, c.mask)));
         of_rules.chain(of_selects).filter(|(on, _)| *on == dimension).map(|(_, mask)| mask).collect()
     }
 

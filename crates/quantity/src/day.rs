@@ -2,8 +2,8 @@
 
 use std::fmt;
 
-use jiff::civil::Date;
 use jiff::ToSpan;
+use jiff::civil::Date;
 
 use crate::decimal::{self, QuantityError};
 

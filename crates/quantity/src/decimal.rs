@@ -75,11 +75,7 @@ impl Decimal<'_> {
             Ok(scaled * 10_i64.pow(decimals - self.decimals))
         } else {
             let divisor = 10_i64.pow(self.decimals - decimals);
-            if scaled % divisor == 0 {
-                Ok(scaled / divisor)
-            } else {
-                Err(QuantityError::TooPrecise)
-            }
+            if scaled % divisor == 0 { Ok(scaled / divisor) } else { Err(QuantityError::TooPrecise) }
         }
     }
 

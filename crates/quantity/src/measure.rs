@@ -203,10 +203,7 @@ mod tests {
         assert_eq!(Degrees::parse("181 deg"), Err(QuantityError::OutOfRange));
         assert_eq!(Degrees::parse("1.25 deg"), Err(QuantityError::TooPrecise));
         assert_eq!(Millimeters::parse("-3 mm"), Err(QuantityError::OutOfRange));
-        assert_eq!(
-            Millimeters::parse("3 inch"),
-            Err(QuantityError::UnknownUnit { found: "inch".into() })
-        );
+        assert_eq!(Millimeters::parse("3 inch"), Err(QuantityError::UnknownUnit { found: "inch".into() }));
         assert_eq!(Millimeters::parse("99999999999999999999 mm"), Err(QuantityError::OutOfRange));
         assert_eq!(Millimeters::parse("1.2.3 mm"), Err(QuantityError::NoNumber));
     }

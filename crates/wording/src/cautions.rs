@@ -4,13 +4,8 @@
 pub const TITLE: &str = "cautions-title";
 
 /// The cautions one by one.
-pub const ALL: &[&str] = &[
-    "cautions-care",
-    "cautions-decides",
-    "cautions-practice",
-    "cautions-emergency",
-    "cautions-time",
-];
+pub const ALL: &[&str] =
+    &["cautions-care", "cautions-decides", "cautions-practice", "cautions-emergency", "cautions-time"];
 
 /// All of them in one short paragraph, for the foot of an output.
 pub const LINE: &str = "cautions-line";

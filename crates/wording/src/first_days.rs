@@ -70,10 +70,7 @@ const HOURS_A_DAY: f64 = 24.0; // not medical: a day has 24 hours
 /// ```
 pub fn fever(celsius: f64) -> [(&'static str, Argument<'static>); 2] {
     let fahrenheit = celsius * 9.0 / 5.0 + 32.0; // not medical: the Fahrenheit scale
-    [
-        ("fever_celsius", format!("{celsius:.1}").into()),
-        ("fever_fahrenheit", format!("{fahrenheit:.1}").into()),
-    ]
+    [("fever_celsius", format!("{celsius:.1}").into()), ("fever_fahrenheit", format!("{fahrenheit:.1}").into())]
 }
 
 /// Every section in order.
@@ -81,21 +78,12 @@ pub const SECTIONS: &[Section] = &[
     Section {
         title_id: "first-days-title",
         shape: Shape::Paragraphs,
-        paragraph_ids: &[
-            "first-days-arm",
-            "first-days-surgery",
-            "first-days-until",
-            "first-days-stricter",
-        ],
+        paragraph_ids: &["first-days-arm", "first-days-surgery", "first-days-until", "first-days-stricter"],
     },
     Section {
         title_id: "first-days-call-title",
         shape: Shape::Paragraphs,
-        paragraph_ids: &[
-            "first-days-call-day",
-            "first-days-call-night",
-            "first-days-call-danger",
-        ],
+        paragraph_ids: &["first-days-call-day", "first-days-call-night", "first-days-call-danger"],
     },
     Section {
         title_id: "first-days-rules-title",
@@ -137,18 +125,9 @@ pub const SECTIONS: &[Section] = &[
     Section {
         title_id: "first-days-tablets-title",
         shape: Shape::Paragraphs,
-        paragraph_ids: &[
-            "first-days-tablets-surgeon",
-            "first-days-tablets-early",
-        ],
+        paragraph_ids: &["first-days-tablets-surgeon", "first-days-tablets-early"],
     },
-    Section {
-        title_id: "first-days-ice-title",
-        shape: Shape::Paragraphs,
-        paragraph_ids: &[
-            "first-days-ice-how",
-        ],
-    },
+    Section { title_id: "first-days-ice-title", shape: Shape::Paragraphs, paragraph_ids: &["first-days-ice-how"] },
     Section {
         title_id: "first-days-moves-title",
         shape: Shape::Paragraphs,
@@ -176,10 +155,7 @@ pub const SECTIONS: &[Section] = &[
     Section {
         title_id: "first-days-sleep-title",
         shape: Shape::Paragraphs,
-        paragraph_ids: &[
-            "first-days-sleep-sling",
-            "first-days-sleep-how",
-        ],
+        paragraph_ids: &["first-days-sleep-sling", "first-days-sleep-how"],
     },
     Section {
         title_id: "first-days-emergency-title",
@@ -209,27 +185,18 @@ pub const SECTIONS: &[Section] = &[
             "first-days-today-fall",
         ],
     },
-    Section {
-        title_id: "first-days-soon-title",
-        shape: Shape::List,
-        paragraph_ids: &[
-            "first-days-soon-hand",
-        ],
-    },
+    Section { title_id: "first-days-soon-title", shape: Shape::List, paragraph_ids: &["first-days-soon-hand"] },
     Section {
         title_id: "first-days-visit-title",
         shape: Shape::Paragraphs,
-        paragraph_ids: &[
-            "first-days-visit-when",
-            "first-days-visit-bring",
-        ],
+        paragraph_ids: &["first-days-visit-when", "first-days-visit-bring"],
     },
 ];
 
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::{grade, Messages};
+    use crate::{Messages, grade};
 
     fn everything() -> Vec<(&'static str, Argument<'static>)> {
         let mut told = arguments();

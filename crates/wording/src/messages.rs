@@ -125,16 +125,13 @@ impl Messages {
     /// Arguments are pairs of name and value; of two with one name the later counts. A message
     /// that does not exist gives `‹id›`, an argument that was not told gives its name in braces.
     pub fn text(&self, id: &str, arguments: &[(&str, Argument<'_>)]) -> String {
-        self.bundle
-            .get_message(id)
-            .and_then(|message| message.value())
-            .map_or_else(
-                || format!("‹{id}›"),
-                |pattern| {
-                    let told = told(arguments);
-                    self.bundle.format_pattern(pattern, Some(&told), &mut Vec::new()).into_owned()
-                },
-            )
+        self.bundle.get_message(id).and_then(|message| message.value()).map_or_else(
+            || format!("‹{id}›"),
+            |pattern| {
+                let told = told(arguments);
+                self.bundle.format_pattern(pattern, Some(&told), &mut Vec::new()).into_owned()
+            },
+        )
     }
 
     /// The text of a message's attribute, such as a step of an exercise.

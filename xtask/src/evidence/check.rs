@@ -5,8 +5,8 @@ use std::collections::HashMap;
 use diagnostic::{Diagnostic, Sink, Span};
 use evidence::{HowKnown, Reading, SourceKind, Unit};
 
-use super::read::Entry;
 use super::Table;
+use super::read::Entry;
 
 /// Reports every fault of the table.
 pub fn check(table: &Table, sink: &mut Sink) {
@@ -90,10 +90,7 @@ fn numbers(entry: &Entry, sink: &mut Sink) {
         }
     }
     if entry.unit == Unit::None && entry.value.is_none() && numbers.iter().any(Option::is_some) {
-        sink.push(
-            Diagnostic::error("range-without-unit", format!("`{id}` has a range and no unit"))
-                .at(entry.id.span),
-        );
+        sink.push(Diagnostic::error("range-without-unit", format!("`{id}` has a range and no unit")).at(entry.id.span));
     }
     if entry.n.is_some_and(|n| u32::try_from(n.value).is_err()) {
         sink.push(Diagnostic::error("n-out-of-range", format!("`{id}` has no such n")).at(entry.id.span));
@@ -125,15 +122,21 @@ fn references(entry: &Entry, table: &Table, sink: &mut Sink) {
     let unread = |how: &Reading| matches!(how, Reading::NotRead | Reading::SecondHand);
     if claims_reading && !readings.is_empty() && readings.iter().all(unread) {
         sink.push(
-            Diagnostic::error("nobody-read-it", format!("`{id}` says {}, but none of its sources was read", how.name()))
-                .at(entry.how_known.span)
-                .help("cite the page that was read, or say \"memory\""),
+            Diagnostic::error(
+                "nobody-read-it",
+                format!("`{id}` says {}, but none of its sources was read", how.name()),
+            )
+            .at(entry.how_known.span)
+            .help("cite the page that was read, or say \"memory\""),
         );
     } else if how == HowKnown::Read && !readings.is_empty() && !readings.contains(&Reading::Read) {
         sink.push(
-            Diagnostic::error("only-the-abstract", format!("`{id}` says read, but of its sources only the abstract was"))
-                .at(entry.how_known.span)
-                .help("say \"abstract\""),
+            Diagnostic::error(
+                "only-the-abstract",
+                format!("`{id}` says read, but of its sources only the abstract was"),
+            )
+            .at(entry.how_known.span)
+            .help("say \"abstract\""),
         );
     }
 }
@@ -154,7 +157,7 @@ fn unknown<'k>(
 
 fn is_kebab(id: &str) -> bool {
     id.starts_with(|c: char| c.is_ascii_lowercase())
-        && id.split('-').all(|word| {
-            !word.is_empty() && word.bytes().all(|b| b.is_ascii_lowercase() || b.is_ascii_digit())
-        })
+        && id
+            .split('-')
+            .all(|word| !word.is_empty() && word.bytes().all(|b| b.is_ascii_lowercase() || b.is_ascii_digit()))
 }

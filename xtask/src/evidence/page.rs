@@ -5,9 +5,9 @@ use std::fmt::Write;
 
 use evidence::HowKnown;
 
+use super::Table;
 use super::read::{Entry, Source};
 use super::table::amount;
-use super::Table;
 
 /// The whole page.
 pub fn page(table: &Table) -> String {

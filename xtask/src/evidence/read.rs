@@ -103,18 +103,14 @@ fn entry(mut item: document::Table<'_>, topic: &str, sink: &mut Sink) -> Option<
     let n = item.integer("n", sink);
     let population = plain(item.text("population", sink));
     let design = plain(item.text("design", sink));
-    let how_known =
-        item.require("how_known", sink).and_then(|value| value.word(HowKnown::WORDS, sink));
+    let how_known = item.require("how_known", sink).and_then(|value| value.word(HowKnown::WORDS, sink));
     let sources = item.texts("sources", sink);
     let locator = plain(item.text("locator", sink));
     let note = plain(item.text("note", sink));
     let (mut derived_from, mut formula) = (Vec::new(), None);
     if let Some(mut derived) = item.table("derived", sink) {
         derived_from = derived.texts("from", sink);
-        formula = derived
-            .require("formula", sink)
-            .and_then(|value| value.text(sink))
-            .map(|formula| formula.value);
+        formula = derived.require("formula", sink).and_then(|value| value.text(sink)).map(|formula| formula.value);
         derived.finish(sink);
     }
     item.finish(sink);

@@ -17,8 +17,7 @@ how = "not read"
 "#;
 
 fn check(entries: &str) -> Vec<String> {
-    let files =
-        [("evidence/sources.toml".into(), SOURCES.into()), ("evidence/topic.toml".into(), entries.into())];
+    let files = [("evidence/sources.toml".into(), SOURCES.into()), ("evidence/topic.toml".into(), entries.into())];
     read(&files).found.iter().map(|fault| fault.code.to_owned()).collect()
 }
 

@@ -2,7 +2,7 @@
 
 use body::{Joint, Mode, Movement, Position};
 use exercise::{Equipment, Occasion, OtherArm, Posture, Purpose, SlingDuring, Supervision};
-use serde_json::{json, Value};
+use serde_json::{Value, json};
 
 use super::shape::{
     angle, any, count, defined, effort, evidence_ids, file, id, list, load, table, text, whole, with_definitions, words,
@@ -16,14 +16,24 @@ pub fn schema() -> Value {
     let whole_file = table(
         &[],
         &[
-            ("exercise", list(entry(&["id", "purpose", "posture", "other_arm", "supervision", "sling", "demands", "dose"]))),
+            (
+                "exercise",
+                list(entry(&["id", "purpose", "posture", "other_arm", "supervision", "sling", "demands", "dose"])),
+            ),
             ("activity", list(entry(&["id", "posture", "sling"]))),
-            ("care", list(entry(&["id", "posture", "sling", "elevation", "rotation_internal", "rotation_external", "for"]))),
+            (
+                "care",
+                list(entry(&["id", "posture", "sling", "elevation", "rotation_internal", "rotation_external", "for"])),
+            ),
             ("test", list(entry(&["id", "posture", "demands"]))),
         ],
     );
     with_definitions(
-        file("Exercise catalogue", "What the arm is asked to do: each entry is a list of demands. Texts stand in the language files.", whole_file),
+        file(
+            "Exercise catalogue",
+            "What the arm is asked to do: each entry is a list of demands. Texts stand in the language files.",
+            whole_file,
+        ),
         &[("demand", demand()), ("evidence", evidence_ids())],
     )
 }
@@ -59,10 +69,7 @@ fn entry(required: &[&str]) -> Value {
             ),
             (
                 "muscle",
-                table(
-                    &[],
-                    &[("supraspinatus", muscle()), ("infraspinatus", muscle()), ("subscapularis", muscle())],
-                ),
+                table(&[], &[("supraspinatus", muscle()), ("infraspinatus", muscle()), ("subscapularis", muscle())]),
             ),
             ("elevation", angle()),
             ("rotation_internal", angle()),

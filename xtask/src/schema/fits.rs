@@ -24,7 +24,9 @@ pub fn shipped(root: &Path) -> anyhow::Result<Vec<String>> {
                 _ => super::record::schema(),
             };
             match DeTable::parse(&text) {
-                Ok(table) => faults.extend(check(&schema, &table_of(table.get_ref())).map(|at| format!("{path}: {at}"))),
+                Ok(table) => {
+                    faults.extend(check(&schema, &table_of(table.get_ref())).map(|at| format!("{path}: {at}")))
+                }
                 Err(error) => faults.push(format!("{path}: {}", error.message())),
             }
         }
@@ -69,8 +71,12 @@ fn fault(root: &Value, schema: &Value, value: &Value, at: &str) -> Option<String
                     None => here(format!("no definition {place}")),
                 }
             }
-            "type" if !is_type(value, said.as_str().unwrap_or_default()) => here(format!("{value} is not of type {said}")),
-            "enum" if !said.as_array().is_some_and(|words| words.contains(value)) => here(format!("{value} is not a known word")),
+            "type" if !is_type(value, said.as_str().unwrap_or_default()) => {
+                here(format!("{value} is not of type {said}"))
+            }
+            "enum" if !said.as_array().is_some_and(|words| words.contains(value)) => {
+                here(format!("{value} is not a known word"))
+            }
             "const" if said != value => here(format!("{value} is not {said}")),
             "minimum" if value.as_f64() < said.as_f64() => here(format!("{value} is under {said}")),
             "maximum" if value.as_f64() > said.as_f64() => here(format!("{value} is over {said}")),
@@ -80,10 +86,15 @@ fn fault(root: &Value, schema: &Value, value: &Value, at: &str) -> Option<String
                 key.and_then(|key| here(format!("{key} is missing")))
             }
             "properties" => properties(root, words, value, at),
-            "items" => value.as_array().into_iter().flatten().enumerate().find_map(|(index, item)| {
-                fault(root, said, item, &format!("{at}[{index}]"))
-            }),
-            "anyOf" if !said.as_array().is_some_and(|all| all.iter().any(fits)) => here(format!("{value} fits none of the choices")),
+            "items" => value
+                .as_array()
+                .into_iter()
+                .flatten()
+                .enumerate()
+                .find_map(|(index, item)| fault(root, said, item, &format!("{at}[{index}]"))),
+            "anyOf" if !said.as_array().is_some_and(|all| all.iter().any(fits)) => {
+                here(format!("{value} fits none of the choices"))
+            }
             "oneOf" if said.as_array().is_some_and(|all| all.iter().filter(|one| fits(one)).count() != 1) => {
                 here("not exactly one of the choices fits".into())
             }
@@ -91,7 +102,14 @@ fn fault(root: &Value, schema: &Value, value: &Value, at: &str) -> Option<String
             "if" if fits(said) => words.get("then").and_then(|then| fault(root, then, value, at)),
             "type" | "enum" | "const" | "minimum" | "maximum" | "anyOf" | "oneOf" | "if" | "then" => None,
             // Told to people and editors, or judged by the readers.
-            "$schema" | "$defs" | "title" | "description" | "examples" | "pattern" | "format" | "additionalProperties" => None,
+            "$schema"
+            | "$defs"
+            | "title"
+            | "description"
+            | "examples"
+            | "pattern"
+            | "format"
+            | "additionalProperties" => None,
             other => here(format!("this check does not understand `{other}`")),
         };
         if found.is_some() {
@@ -145,7 +163,11 @@ mod tests {
             ("\"left\"", "1", "operation.side: 1 is not a known word"),
             ("approach", "aproach", "operation.aproach: not a key of the schema"),
             ("birth_date = 1968-05-02\n", "", "patient: \"birth_date\" is missing"),
-            ("\"supraspinatus\"", "\"suprespinatus\"", "operation.tendon[0].name: \"suprespinatus\" is not a known word"),
+            (
+                "\"supraspinatus\"",
+                "\"suprespinatus\"",
+                "operation.tendon[0].name: \"suprespinatus\" is not a known word",
+            ),
             ("[[operation.tendon]]", "[operation.tendon]", "operation.tendon: "),
         ] {
             let found = first_fault(|record| record.replace(from, to)).unwrap_or_default();

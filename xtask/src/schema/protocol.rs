@@ -2,10 +2,10 @@
 
 use std::collections::BTreeSet;
 
-use body::{Mode, Position, ALL_KEYS};
+use body::{ALL_KEYS, Mode, Position};
 use operative::DIMENSIONS;
 use plan::{SlingPosition, Wear};
-use serde_json::{json, Value};
+use serde_json::{Value, json};
 
 use super::shape::{
     angle, any, boolean, count, day, defined, effort, evidence_ids, file, id, list, load, one_of, table, text,
@@ -54,13 +54,19 @@ pub fn protocol() -> Value {
 pub fn family() -> Value {
     let select = table(
         &["id", "title", "protocol"],
-        &[("id", id()), ("title", text()), ("protocol", id()), ("when", when()), ("when_any", when()), ("evidence", evidence())],
+        &[
+            ("id", id()),
+            ("title", text()),
+            ("protocol", id()),
+            ("when", when()),
+            ("when_any", when()),
+            ("evidence", evidence()),
+        ],
     );
     let mut large = condition();
     large["properties"]["says"] = text();
     large["required"] = json!(["fact", "says"]);
-    let on_request =
-        table(&["protocol"], &[("protocol", id()), ("confirm_large", large), ("evidence", evidence())]);
+    let on_request = table(&["protocol"], &[("protocol", id()), ("confirm_large", large), ("evidence", evidence())]);
     let question = table(
         &["id", "path", "text", "answered_by"],
         &[
@@ -230,10 +236,7 @@ fn exercise_use() -> Value {
             ("without_measurement", boolean()),
             (
                 "dose",
-                table(
-                    &["repetitions", "repetitions_to"],
-                    &[("repetitions", count()), ("repetitions_to", count())],
-                ),
+                table(&["repetitions", "repetitions_to"], &[("repetitions", count()), ("repetitions_to", count())]),
             ),
             ("evidence", evidence()),
         ],
@@ -284,7 +287,12 @@ fn choice() -> Value {
 fn rule() -> Value {
     let limits = table(
         &["keys", "modes", "steps"],
-        &[("keys", list(defined("keys"))), ("position", words(Position::WORDS)), ("modes", modes()), ("steps", steps())],
+        &[
+            ("keys", list(defined("keys"))),
+            ("position", words(Position::WORDS)),
+            ("modes", modes()),
+            ("steps", steps()),
+        ],
     );
     let gate = table(&["stage", "day"], &[("stage", id()), ("day", day())]);
     table(

@@ -6,7 +6,7 @@ use operative::{
     Activity, Approach, BeyondDelayed, Biceps, Labrum, OtherShoulder, Part, Procedure, Repair, Sex, StiffShoulder,
     Tendon, Tension, Thickness, Tissue,
 };
-use serde_json::{json, Value};
+use serde_json::{Value, json};
 
 use super::shape::{angle, boolean, date, day, file, length, list, table, text, whole, words};
 
@@ -17,10 +17,7 @@ pub fn schema() -> Value {
         &[
             ("patient", patient()),
             ("operation", operation()),
-            (
-                "other_arm",
-                table(&[], &[("shoulder", words(OtherShoulder::WORDS)), ("operated_on", date())]),
-            ),
+            ("other_arm", table(&[], &[("shoulder", words(OtherShoulder::WORDS)), ("operated_on", date())])),
             ("risk", risk()),
             (
                 "surgeon",
@@ -30,23 +27,23 @@ pub fn schema() -> Value {
                         ("slower", boolean()),
                         ("stiff_shoulder", words(StiffShoulder::WORDS)),
                         ("beyond_delayed", words(BeyondDelayed::WORDS)),
+                        ("safe_arc_kept", boolean()),
                     ],
                 ),
             ),
         ],
     );
-    file("Operative record", "What was found and done. What is not known is left out; unknown takes the safer rule.", whole_record)
+    file(
+        "Operative record",
+        "What was found and done. What is not known is left out; unknown takes the safer rule.",
+        whole_record,
+    )
 }
 
 fn patient() -> Value {
     table(
         &["birth_date"],
-        &[
-            ("id", text()),
-            ("birth_date", date()),
-            ("sex", words(Sex::WORDS)),
-            ("dominant_arm", words(Side::WORDS)),
-        ],
+        &[("id", text()), ("birth_date", date()), ("sex", words(Sex::WORDS)), ("dominant_arm", words(Side::WORDS))],
     )
 }
 

@@ -1,7 +1,7 @@
 //! The settings of a surgeon.
 
 use body::{Joint, Mode, Movement, Position};
-use serde_json::{json, Value};
+use serde_json::{Value, json};
 
 use super::shape::{angle, any, count, date, effort, evidence_ids, file, list, load, one_of, table, text, words};
 
@@ -12,10 +12,7 @@ pub fn schema() -> Value {
         &[],
         &[
             ("contact", table(&[], &[("day", text()), ("night", text())])),
-            (
-                "clinic",
-                table(&[], &[("days", list(weekday)), ("holidays", list(date())), ("time_zone", text())]),
-            ),
+            ("clinic", table(&[], &[("days", list(weekday)), ("holidays", list(date())), ("time_zone", text())])),
             (
                 "choice",
                 table(
@@ -32,10 +29,7 @@ pub fn schema() -> Value {
             ),
             (
                 "back",
-                list(table(
-                    &["stage", "day", "reason"],
-                    &[("stage", text()), ("day", count()), ("reason", text())],
-                )),
+                list(table(&["stage", "day", "reason"], &[("stage", text()), ("day", count()), ("reason", text())])),
             ),
             (
                 "hold",

@@ -1,6 +1,6 @@
 //! The pieces schemas are made of.
 
-use serde_json::{json, Map, Value};
+use serde_json::{Map, Value, json};
 
 /// A schema file: an object with a name and what it describes.
 pub fn file(title: &str, description: &str, body: Value) -> Value {

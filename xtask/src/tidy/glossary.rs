@@ -3,7 +3,7 @@
 use std::fs;
 use std::path::Path;
 
-use super::{files, Fault};
+use super::{Fault, files};
 
 const PAGE: &str = "docs/glossary.md";
 
@@ -85,9 +85,8 @@ fn check(terms: &[Term], texts: &[(String, String)]) -> Vec<Fault> {
 /// Whether the words stand in the line as whole words.
 fn holds(line: &str, words: &str) -> bool {
     let letter = |c: Option<char>| c.is_some_and(char::is_alphanumeric);
-    line.match_indices(words).any(|(at, _)| {
-        !letter(line[..at].chars().next_back()) && !letter(line[at + words.len()..].chars().next())
-    })
+    line.match_indices(words)
+        .any(|(at, _)| !letter(line[..at].chars().next_back()) && !letter(line[at + words.len()..].chars().next()))
 }
 
 #[cfg(test)]

@@ -7,7 +7,7 @@ use std::process::Command;
 
 use anyhow::Context;
 
-use super::{files, Fault};
+use super::{Fault, files};
 
 const PAGE: &str = "ARCHITECTURE.md";
 
@@ -50,10 +50,7 @@ fn crates(root: &Path) -> anyhow::Result<Crates> {
             .map(str::to_owned)
             .collect()
     };
-    Ok(packages
-        .iter()
-        .filter_map(|package| Some((package["name"].as_str()?.to_owned(), built_on(package))))
-        .collect())
+    Ok(packages.iter().filter_map(|package| Some((package["name"].as_str()?.to_owned(), built_on(package)))).collect())
 }
 
 /// The height of a layer in halves: `½` is 1, `3` is 6.

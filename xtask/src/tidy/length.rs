@@ -2,7 +2,7 @@
 
 use std::path::Path;
 
-use super::{files, Fault};
+use super::{Fault, files};
 
 /// Above this a file says in its first line why.
 const LONGEST: usize = 600;

@@ -2,8 +2,8 @@
 
 use std::path::Path;
 
-use super::{files, Fault};
-use crate::lexer::{tokens, Kind, Token};
+use super::{Fault, files};
+use crate::lexer::{Kind, Token, tokens};
 
 /// The crates whose numbers are medical until a line says otherwise.
 const CLINICAL: &[&str] = &["body", "exercise", "plan", "operative", "protocol", "prescription"];
@@ -59,8 +59,7 @@ fn is_excused(line: &str) -> bool {
 /// Whether the number is 0, 1 or 2, however it is written.
 fn is_plain(text: &str) -> bool {
     let mut digits = text.replace('_', "");
-    for suffix in
-        ["usize", "isize", "u128", "i128", "u16", "u32", "u64", "i16", "i32", "i64", "f32", "f64", "u8", "i8"]
+    for suffix in ["usize", "isize", "u128", "i128", "u16", "u32", "u64", "i16", "i32", "i64", "f32", "f64", "u8", "i8"]
     {
         if let Some(bare) = digits.strip_suffix(suffix) {
             digits = bare.to_owned();

@@ -4,7 +4,7 @@ use diagnostic::{FileId, Sink};
 use proptest::prelude::*;
 
 use super::findings;
-use crate::{read, SHIPPED};
+use crate::{SHIPPED, read};
 
 const GOOD: &str = r#"[[exercise]]
 id = "slide"
@@ -38,13 +38,12 @@ fn the_good_file_is_good() {
 fn words_are_told_the_nearest() {
     check("\"sitting\"", "\"siting\"", &["unknown-word [\"siting\"] did you mean \"sitting\"?"]);
     check("[\"table\"]", "[\"tabel\"]", &["unknown-word [\"tabel\"] did you mean \"table\"?"]);
-    check("sling =", "slimg =", &[
-        "missing-key [[[exercise]]] add `sling = …` here",
-        "unknown-key [slimg] did you mean `sling`?",
-    ]);
-    check("\"table-slide-start\"", "\"table-slide-strat\"", &[
-        "unknown-evidence [\"table-slide-strat\"] did you mean \"table-slide-start\"?",
-    ]);
+    check("sling =", "slimg =", &["unknown-key [slimg] did you mean `sling`? it is needed here"]);
+    check(
+        "\"table-slide-start\"",
+        "\"table-slide-strat\"",
+        &["unknown-evidence [\"table-slide-strat\"] did you mean \"table-slide-start\"?"],
+    );
     check("id = \"slide\"", "id = \"Slide it\"", &["bad-id [\"Slide it\"] write it like \"table-slide\""]);
 }
 
@@ -63,40 +62,61 @@ fn a_number_needs_its_evidence() {
 
 #[test]
 fn amounts_must_fit_what_they_belong_to() {
-    check("to = \"limit\", most = \"180 deg\"", "to = \"limit\", most = \"190 deg\"", &[
-        "out-of-range [\"190 deg\"] ",
-    ]);
-    check("mode = \"passive\"", "mode = \"isometric\"", &[
-        "wrong-amount [{ joint = \"shoulder\", movement = \"forward elevation\", mode = \"isometric\", from = \"40 deg\", to = \"limit\", most = \"180 deg\" }] loads are in kilograms, efforts in percent, movements in degrees",
-    ]);
-    check(", most = \"180 deg\"", "", &[
-        "missing-key [{ joint = \"shoulder\", movement = \"forward elevation\", mode = \"passive\", from = \"40 deg\", to = \"limit\" }] add most = \"…\"",
-    ]);
-    check("movement = \"forward elevation\"", "movement = \"shrug\"", &[
-        "no-such-key [{ joint = \"shoulder\", movement = \"shrug\", mode = \"passive\", from = \"40 deg\", to = \"limit\", most = \"180 deg\" }] loads are written as joint \"whole arm\" in mode \"resisted\"",
-    ]);
-    check("\"forward elevation\", mode = \"passive\", from = \"40 deg\", to = \"limit\", most = \"180 deg\"",
-        "\"external rotation\", mode = \"passive\", to = \"150 deg\"", &[
-        "beyond-the-joint [{ joint = \"shoulder\", movement = \"external rotation\", mode = \"passive\", to = \"150 deg\" }] the most that is accepted is 120 deg",
-    ]);
-    check("from = \"40 deg\", to = \"limit\", most = \"180 deg\"", "from = \"180 deg\", to = \"40 deg\"", &[
-        "angle-backwards [{ joint = \"shoulder\", movement = \"forward elevation\", mode = \"passive\", from = \"180 deg\", to = \"40 deg\" }] ",
-    ]);
+    check("to = \"limit\", most = \"180 deg\"", "to = \"limit\", most = \"190 deg\"", &["out-of-range [\"190 deg\"] "]);
+    check(
+        "mode = \"passive\"",
+        "mode = \"isometric\"",
+        &[
+            "wrong-amount [{ joint = \"shoulder\", movement = \"forward elevation\", mode = \"isometric\", from = \"40 deg\", to = \"limit\", most = \"180 deg\" }] loads are in kilograms, efforts in percent, movements in degrees",
+        ],
+    );
+    check(
+        ", most = \"180 deg\"",
+        "",
+        &[
+            "missing-key [{ joint = \"shoulder\", movement = \"forward elevation\", mode = \"passive\", from = \"40 deg\", to = \"limit\" }] add most = \"…\"",
+        ],
+    );
+    check(
+        "movement = \"forward elevation\"",
+        "movement = \"shrug\"",
+        &[
+            "no-such-key [{ joint = \"shoulder\", movement = \"shrug\", mode = \"passive\", from = \"40 deg\", to = \"limit\", most = \"180 deg\" }] loads are written as joint \"whole arm\" in mode \"resisted\"",
+        ],
+    );
+    check(
+        "\"forward elevation\", mode = \"passive\", from = \"40 deg\", to = \"limit\", most = \"180 deg\"",
+        "\"external rotation\", mode = \"passive\", to = \"150 deg\"",
+        &[
+            "beyond-the-joint [{ joint = \"shoulder\", movement = \"external rotation\", mode = \"passive\", to = \"150 deg\" }] the most that is accepted is 120 deg",
+        ],
+    );
+    check(
+        "from = \"40 deg\", to = \"limit\", most = \"180 deg\"",
+        "from = \"180 deg\", to = \"40 deg\"",
+        &[
+            "angle-backwards [{ joint = \"shoulder\", movement = \"forward elevation\", mode = \"passive\", from = \"180 deg\", to = \"40 deg\" }] ",
+        ],
+    );
     check("\"40 deg\"", "40", &["angle-without-unit [40] if deg is meant, write \"40 deg\""]);
 }
 
 #[test]
 fn the_other_arm_must_be_told_of_twice() {
-    check("other_arm = \"none\"", "other_arm = \"drives\"", &[
-        "other-arm-demand [[[exercise]]] keep `other_arm` and `other_demands` together",
-    ]);
+    check(
+        "other_arm = \"none\"",
+        "other_arm = \"drives\"",
+        &["other-arm-demand [[[exercise]]] keep `other_arm` and `other_demands` together"],
+    );
 }
 
 #[test]
 fn muscles_and_doses_are_checked() {
-    check("\"emg-table-slide-supraspinatus\"", "\"table-slide-start\"", &[
-        "not-muscle-activity [\"table-slide-start\"] cite an entry in % MVIC, or leave the muscle out: not measured",
-    ]);
+    check(
+        "\"emg-table-slide-supraspinatus\"",
+        "\"table-slide-start\"",
+        &["not-muscle-activity [\"table-slide-start\"] cite an entry in % MVIC, or leave the muscle out: not measured"],
+    );
     check("sets = 1", "sets = 0", &["out-of-range [0] "]);
     let without = GOOD.lines().filter(|line| !line.starts_with("dose")).collect::<Vec<_>>().join("\n");
     assert_eq!(findings(&without).1, ["missing-key [[[exercise]]] add `dose = …` here"]);
@@ -106,7 +126,8 @@ fn muscles_and_doses_are_checked() {
 fn two_names_for_one_exercise_are_a_fault() {
     let twice = format!("{GOOD}\n{}", GOOD.replace("\"slide\"", "\"glide\""));
     assert_eq!(findings(&twice).1, ["same-exercise [[[exercise]]] leave one out, or say what sets them apart"]);
-    let other_place = format!("{GOOD}\n{}", GOOD.replace("\"slide\"", "\"glide\"").replace("\"sitting\"", "\"standing\""));
+    let other_place =
+        format!("{GOOD}\n{}", GOOD.replace("\"slide\"", "\"glide\"").replace("\"sitting\"", "\"standing\""));
     assert_eq!(findings(&other_place).1, Vec::<String>::new());
     let same_id = format!("{GOOD}\n{}", GOOD.replace("\"sitting\"", "\"standing\""));
     assert_eq!(findings(&same_id).1, ["duplicate-id [[[exercise]]] "]);

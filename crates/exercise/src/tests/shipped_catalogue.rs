@@ -28,9 +28,19 @@ fn the_names_others_rely_on_are_there() {
     let catalogue = catalogue();
     // The contract's names for `measure`.
     let measured = [
-        "pendulum", "stick-external-rotation", "supine-elevation", "scapular-plane-elevation",
-        "forward-elevation", "abduction", "internal-rotation", "external-rotation", "elbow-flexion",
-        "row", "trapezius-extension", "shrug", "shoulder-roll",
+        "pendulum",
+        "stick-external-rotation",
+        "supine-elevation",
+        "scapular-plane-elevation",
+        "forward-elevation",
+        "abduction",
+        "internal-rotation",
+        "external-rotation",
+        "elbow-flexion",
+        "row",
+        "trapezius-extension",
+        "shrug",
+        "shoulder-roll",
     ];
     for id in measured {
         assert_eq!(catalogue.get(id).map(|entry| entry.kind), Some(Kind::Exercise), "{id}");
@@ -145,9 +155,8 @@ fn poses_lie_inside_the_resting_allowance() {
 #[test]
 fn lying_on_a_side_puts_weight_through_the_arm_below() {
     let catalogue = catalogue();
-    let carries = |demands: &[crate::Demand]| {
-        demands.iter().any(|demand| demand.key.movement == Movement::WeightThroughTheArm)
-    };
+    let carries =
+        |demands: &[crate::Demand]| demands.iter().any(|demand| demand.key.movement == Movement::WeightThroughTheArm);
     let mut seen = 0;
     for entry in catalogue.entries().iter().filter(|entry| entry.kind != Kind::Care) {
         match entry.posture {
@@ -168,8 +177,12 @@ fn every_shoulder_motion_has_a_test_in_each_mode() {
     let catalogue = catalogue();
     use Movement as M;
     for movement in [
-        M::ForwardElevation, M::Abduction, M::ExternalRotation, M::AbductionWithExternalRotation,
-        M::InternalRotation, M::Extension,
+        M::ForwardElevation,
+        M::Abduction,
+        M::ExternalRotation,
+        M::AbductionWithExternalRotation,
+        M::InternalRotation,
+        M::Extension,
     ] {
         for mode in [Mode::Passive, Mode::Active] {
             let key = Key::any(Joint::Shoulder, movement, mode);

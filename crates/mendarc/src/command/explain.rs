@@ -12,9 +12,9 @@ use crate::arguments::Explain;
 use crate::command::inputs::Inputs;
 use crate::explanations::{self, Explanation};
 use crate::json;
-use crate::outcome::{print, print_page, Outcome};
+use crate::outcome::{Outcome, print, print_page};
 use crate::shelf::Shelf;
-use crate::view::paint::{paint, wrapped, FAINT, HEADING};
+use crate::view::paint::{FAINT, HEADING, paint, wrapped};
 
 /// What was found under a name.
 #[derive(Debug, Default, Serialize)]
@@ -56,10 +56,13 @@ pub fn run(arguments: &Explain) -> Outcome {
     let found = of_code(&explained, wanted)
         .or_else(|| of_evidence(wanted))
         .or_else(|| of_rule(&shelf.library, wanted))
+        .or_else(|| of_ground_rule(wanted))
+        .or_else(|| of_part(&shelf, wanted))
         .or_else(|| of_entry(&shelf, wanted));
     let Some(mut topic) = found else {
-        let mut fault = Diagnostic::error("no-such-topic", format!("nothing is called `{wanted}`"))
-            .help("a diagnostic code, an id of the table of evidence, a rule, an exercise or an activity can be explained");
+        let mut fault = Diagnostic::error("no-such-topic", format!("nothing is called `{wanted}`")).help(
+            "a diagnostic code, an id of the table of evidence, a rule, an exercise or an activity can be explained",
+        );
         let names = names(&explained, &shelf.library, &shelf.catalogue);
         if let Some(near) = nearest(wanted, names.iter().map(String::as_str)) {
             fault = fault.help(format!("did you mean `{near}`?"));
@@ -69,11 +72,7 @@ pub fn run(arguments: &Explain) -> Outcome {
     };
     topic.topic = wanted.to_owned();
     topic.cautions = json::usual_cautions();
-    let written = if arguments.json {
-        print(&json::to_text(&topic))
-    } else {
-        print_page(&page(&topic, &shelf))
-    };
+    let written = if arguments.json { print(&json::to_text(&topic)) } else { print_page(&page(&topic, &shelf)) };
     inputs.finish(written)
 }
 
@@ -181,6 +180,114 @@ fn of_rule(library: &Library, id: &str) -> Option<Topic> {
     None
 }
 
+/// The rules that no file writes, because every plan obeys them.
+fn of_ground_rule(id: &str) -> Option<Topic> {
+    use evidence::ids;
+    let (text, evidence): (&str, &[&'static evidence::Entry]) = match id {
+        "safe-arc" => (
+            "What the surgeon saw to be safe on the table caps that movement in every mode and position until its day; \
+             it never raises a limit, and it closes effort away from the side.",
+            &[ids::SAFE_ARC_CAPS],
+        ),
+        "hold" => (
+            "A hold keeps the limits of the day before it and moves every later start and lift. It never raises a limit.",
+            &[ids::HOLD_KEEPS_LIMITS],
+        ),
+        "loosening" => (
+            "A looser limit by the surgeon's own decision: applied last, outside every proof, and printed wherever the \
+             plan is. More than 14 days or 20 degrees are written twice.",
+            &[ids::LARGE_LOOSENING_DAYS, ids::LARGE_LOOSENING_DEGREES],
+        ),
+        "replacement" => (
+            "An exercise that a rule removes is replaced from the catalogue where one of the same purpose fits the day.",
+            &[ids::LEAST_USEFUL_ARC, ids::HOME_MARGIN],
+        ),
+        "exercise-ceiling" => (
+            "Until active motion opens an exercise of shoulder or blade stays in the lowest class of measured muscle \
+             activity, or the protocol names it; later none goes more than two classes above what has been open for \
+             a week.",
+            &[ids::EMG_CLASS_LOW_TOP, ids::CLASS_STEP, ids::CLASS_SETTLING],
+        ),
+        "resting-allowance" => (
+            "Sling, rest, washing, dressing and the arm hanging from a leaning trunk may use this from day 0; no exercise \
+             may. A safe arc below it lowers it.",
+            &[ids::RESTING_ELEVATION, ids::RESTING_INTERNAL_ROTATION],
+        ),
+        "surgeons-choice" => ("The surgeon named this protocol in the settings, with a reason.", &[]),
+        _ => return None,
+    };
+    Some(Topic {
+        kind: "rule",
+        title: id.to_owned(),
+        paragraphs: vec![text.to_owned()],
+        evidence: evidence.iter().copied().map(value).collect(),
+        ..Topic::default()
+    })
+}
+
+/// Names that a prescription joins from parts: `staged/sling`, `gate/active`, `staged/exercise/pendulum`.
+fn of_part(shelf: &Shelf, id: &str) -> Option<Topic> {
+    let parts: Vec<&str> = id.split('/').collect();
+    let topic = |title: String, text: String, evidence: Vec<&'static evidence::Entry>| Topic {
+        kind: "rule",
+        title,
+        paragraphs: vec![text],
+        evidence: evidence.into_iter().map(value).collect(),
+        ..Topic::default()
+    };
+    let protocols = || shelf.library.families.iter().flat_map(|family| &family.protocols);
+    let of = |id: &str| protocols().find(|protocol| protocol.id == id);
+    match parts[..] {
+        ["catalogue", entry] | [_, "exercise", entry] => of_entry(shelf, entry),
+        ["gate", stage] => {
+            let found: Vec<_> =
+                protocols().flat_map(|p| p.stages.iter().filter(|s| s.id == stage).map(move |s| (p, s))).collect();
+            let gates: Vec<String> = found.iter().map(|(p, s)| format!("{} in {}", s.gate, p.id)).collect();
+            let evidence = found.iter().flat_map(|(_, s)| s.evidence.iter().copied()).collect();
+            let (_, first) = found.first()?;
+            Some(topic(format!("gate: {}", first.title), format!("Not before: {}.", gates.join(", ")), evidence))
+        }
+        ["criterion", stage, criterion] => {
+            let stages = protocols().flat_map(|p| &p.stages).filter(|s| s.id == stage);
+            let found = stages.flat_map(|s| &s.criteria).find(|c| c.id == criterion)?;
+            Some(topic(
+                format!("criterion: {}", found.text),
+                "Looked at before the stage is opened; stopped at the limit counts.".into(),
+                found.evidence.clone(),
+            ))
+        }
+        [protocol, "sling"] => {
+            let protocol = of(protocol)?;
+            let steps: Vec<String> =
+                protocol.slings.iter().map(|step| format!("{} from day {}", step.wear.name(), step.from)).collect();
+            let evidence = protocol.slings.iter().flat_map(|step| step.evidence.iter().copied()).collect();
+            Some(topic(format!("the sling of {}", protocol.id), format!("{}.", steps.join(", ")), evidence))
+        }
+        [protocol, "return", activity] => {
+            let found = of(protocol)?.returns.iter().find(|line| line.activity == activity)?;
+            let text = format!("Not before {}; the limits of the day still bind.", found.from);
+            Some(topic(shelf.title(activity), text, found.evidence.clone()))
+        }
+        [protocol, "goal", goal] => {
+            let found = of(protocol)?.goals.iter().find(|known| known.id == goal)?;
+            let to = found.to.map_or_else(|| "within normal limits".to_owned(), |to| format!("{to} degrees"));
+            let text = format!("{}: from {} degrees to {to}, due on {}.", found.key, found.from, found.due);
+            Some(topic(format!("goal: {goal}"), text, found.evidence.clone()))
+        }
+        [family, select] => {
+            let family = shelf.library.families.iter().find(|known| known.file.id == family)?;
+            if select == "default" {
+                let text = format!("The protocol `{}` is taken where no selection fires.", family.file.default);
+                return Some(topic(family.file.title.clone(), text, Vec::new()));
+            }
+            let found = family.file.selects.iter().find(|known| known.id == select)?;
+            let text = format!("It takes the protocol `{}`.", found.protocol);
+            Some(topic(found.title.clone(), text, found.evidence.clone()))
+        }
+        _ => None,
+    }
+}
+
 /// The values of a limit in a sentence.
 fn steps(limit: &protocol::file::Limit) -> String {
     let mut movements: Vec<String> = Vec::new();
@@ -221,7 +328,9 @@ fn of_entry(shelf: &Shelf, id: &str) -> Option<Topic> {
     paragraphs.extend(attribute("start"));
     paragraphs.extend((1..).map_while(|step| attribute(&format!("step-{step}"))));
     paragraphs.extend(attribute("how"));
-    paragraphs.extend((1..).map_while(|place| attribute(&format!("mistake-{place}"))).map(|text| format!("Common mistake: {text}")));
+    paragraphs.extend(
+        (1..).map_while(|place| attribute(&format!("mistake-{place}"))).map(|text| format!("Common mistake: {text}")),
+    );
     paragraphs.extend(attribute("stop"));
     if !entry.demands.is_empty() {
         let demands: Vec<String> = entry.demands.iter().map(demand).collect();
@@ -256,7 +365,11 @@ fn demand(demand: &Demand) -> String {
         Amount::LoadToLimit { .. } => " as heavy as the day allows".into(),
         Amount::Effort(effort) => format!(" at {effort} percent effort"),
     };
-    if key.is_load() { format!("{}{amount}", key.movement) } else { format!("{} {} {}{amount}", key.mode, key.joint, key.movement) }
+    if key.is_load() {
+        format!("{}{amount}", key.movement)
+    } else {
+        format!("{} {} {}{amount}", key.mode, key.joint, key.movement)
+    }
 }
 
 fn names(explained: &[Explanation], library: &Library, catalogue: &Catalogue) -> Vec<String> {

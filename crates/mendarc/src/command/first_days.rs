@@ -6,16 +6,16 @@ use body::Side;
 use diagnostic::Diagnostic;
 use jiff::civil::Date;
 use quantity::PostoperativeDay;
-use wording::first_days::{arguments as numbers, Shape, SECTIONS};
+use wording::first_days::{SECTIONS, Shape, arguments as numbers};
 use wording::{Argument, Messages};
 
 use crate::arguments::{FirstDays, SideWord};
 use crate::command::inputs::Inputs;
 use crate::command::prescribe::write;
 use crate::json;
-use crate::outcome::{print, print_page, Outcome};
+use crate::outcome::{Outcome, print, print_page};
 use crate::view::dates;
-use crate::view::paint::{paint, wrapped, HEADING};
+use crate::view::paint::{HEADING, paint, wrapped};
 
 pub fn run(arguments: &FirstDays) -> Outcome {
     let schema = Some(json::FIRST_DAYS_SCHEMA);
@@ -26,6 +26,12 @@ pub fn run(arguments: &FirstDays) -> Outcome {
     let (true, Some(date), Some(settings)) = (language, date, settings) else {
         return inputs.fail(schema, arguments.json);
     };
+    if !(1990..2200).contains(&date.year()) {
+        inputs
+            .sink
+            .push(Diagnostic::error("impossible-date", format!("no operation is on {date}")).help("mend the date"));
+        return inputs.fail(schema, arguments.json);
+    }
     let (day, night) = (settings.contact.day.clone(), settings.contact.night.clone());
     let (Some(day), Some(night)) = (&day, &night) else {
         let missing = match (&day, &night) {
@@ -33,10 +39,11 @@ pub fn run(arguments: &FirstDays) -> Outcome {
             (None, _) => "no day number is set",
             _ => "no night number is set",
         };
-        inputs.sink.push(
-            Diagnostic::error("no-number-to-call", format!("{missing}, and no sheet goes out without both"))
-                .help("write [contact] with day = \"…\" and night = \"…\" in the settings and name the file with `--settings`"),
-        );
+        inputs
+            .sink
+            .push(Diagnostic::error("no-number-to-call", format!("{missing}, and no sheet goes out without both")).help(
+            "write [contact] with day = \"…\" and night = \"…\" in the settings and name the file with `--settings`",
+        ));
         return inputs.fail(schema, arguments.json);
     };
     if inputs.sink.has_errors() {

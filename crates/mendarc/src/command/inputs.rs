@@ -9,7 +9,7 @@ use prescription::{Openings, Settings};
 
 use crate::files::{self, FileFault};
 use crate::json;
-use crate::outcome::{print, Outcome};
+use crate::outcome::{Outcome, print};
 use crate::render;
 
 /// The files and findings of one run.

@@ -6,7 +6,7 @@ use prescription::Case;
 use crate::arguments::May;
 use crate::command::inputs::Inputs;
 use crate::json;
-use crate::outcome::{print, print_page, Outcome};
+use crate::outcome::{Outcome, print, print_page};
 use crate::shelf::Shelf;
 use crate::view;
 

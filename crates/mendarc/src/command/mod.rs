@@ -11,7 +11,7 @@ use diagnostic::Diagnostic;
 
 use crate::arguments::{Cli, Command};
 use crate::json;
-use crate::outcome::{print, Outcome};
+use crate::outcome::{Outcome, print};
 
 /// Runs the command of the process's arguments.
 pub fn run() -> Outcome {
@@ -27,8 +27,10 @@ pub fn run() -> Outcome {
             if std::env::args_os().any(|argument| argument == "--json") {
                 let message = error.render().to_string();
                 // Up to the first empty line: what is wrong, and the arguments it is about.
-                let lines: Vec<&str> = message.lines().take_while(|line| !line.trim().is_empty()).map(str::trim).collect();
-                let fault = Diagnostic::error("usage", lines.join(" ").trim_start_matches("error: ")).help("`mendarc --help` shows how each command is called");
+                let lines: Vec<&str> =
+                    message.lines().take_while(|line| !line.trim().is_empty()).map(str::trim).collect();
+                let fault = Diagnostic::error("usage", lines.join(" ").trim_start_matches("error: "))
+                    .help("`mendarc --help` shows how each command is called");
                 let _ = print(&json::failure(None, &[fault], &diagnostic::Sources::new()));
             }
             Outcome::CouldNotRun

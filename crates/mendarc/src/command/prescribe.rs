@@ -8,7 +8,7 @@ use prescription::Case;
 use crate::arguments::Prescribe;
 use crate::command::inputs::Inputs;
 use crate::json;
-use crate::outcome::{print, print_page, Outcome};
+use crate::outcome::{Outcome, print, print_page};
 use crate::shelf::Shelf;
 use crate::view;
 
@@ -80,7 +80,10 @@ pub(super) fn write(folder: &Path, name: &str, text: &str) -> Result<(), Diagnos
         Diagnostic::error("cannot-write", format!("cannot write {}: {error}", folder.join(name).display()))
     };
     if folder.exists() && !folder.is_dir() {
-        return Err(Diagnostic::error("cannot-write", format!("{} is a file, and `--out` names a folder", folder.display())));
+        return Err(Diagnostic::error(
+            "cannot-write",
+            format!("{} is a file, and `--out` names a folder", folder.display()),
+        ));
     }
     std::fs::create_dir_all(folder).map_err(fault)?;
     let unfinished = folder.join(format!(".{name}.{}", std::process::id()));

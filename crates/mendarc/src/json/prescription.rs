@@ -5,7 +5,7 @@ use plan::{Allowed, Bound, ExerciseLine, GoalLine, LimitRow, SlingLine, SpanOfDa
 use schemars::JsonSchema;
 use serde::Serialize;
 
-use super::{diagnostics, reason, Diagnostic, Reason};
+use super::{Diagnostic, Reason, diagnostics, reason};
 use crate::shelf::Shelf;
 
 /// A dated prescription for one shoulder. Angles are degrees, loads kilograms, dates ISO 8601;

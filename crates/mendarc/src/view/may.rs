@@ -6,7 +6,7 @@ use prescription::{Answer, May};
 
 use crate::shelf::Shelf;
 use crate::view::dates;
-use crate::view::paint::{paint, wrapped, FAINT, HEADING};
+use crate::view::paint::{FAINT, HEADING, paint, wrapped};
 use crate::view::prescription::reason_lines;
 
 /// The answer with its reasons.

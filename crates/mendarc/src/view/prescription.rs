@@ -8,7 +8,7 @@ use plan::{Allowed, Bound, ExerciseLine, LimitRow, Prescription, Reason, SpanOfD
 
 use crate::shelf::Shelf;
 use crate::view::dates;
-use crate::view::paint::{paint, wrapped, FAINT, HEADING, LOUD, VALUE};
+use crate::view::paint::{FAINT, HEADING, LOUD, VALUE, paint, wrapped};
 
 const WIDTH: usize = 98;
 
@@ -46,7 +46,11 @@ fn head(page: &mut String, of: &Prescription, why: bool) {
         evidence::EDITION
     );
     if !of.protocol.capped_by.is_empty() {
-        let _ = writeln!(page, "every limit, start and the sling capped by: {}", paint(HEADING, &of.protocol.capped_by.join(", ")));
+        let _ = writeln!(
+            page,
+            "every limit, start and the sling capped by: {}",
+            paint(HEADING, &of.protocol.capped_by.join(", "))
+        );
     }
     for reason in &of.protocol.why {
         let _ = writeln!(page, "  {}", wrapped(&format!("why: {}{}", reason.text, found(reason)), WIDTH, "       "));
@@ -62,7 +66,11 @@ fn head(page: &mut String, of: &Prescription, why: bool) {
         let text = format!("healing index {score}: {}", index.meaning);
         let _ = writeln!(page, "  {}", wrapped(&text, WIDTH, "    "));
         if !index.missing.is_empty() {
-            let _ = writeln!(page, "    {}", wrapped(&format!("missing: {}", index.missing.join(", ")), WIDTH - 2, "      "));
+            let _ = writeln!(
+                page,
+                "    {}",
+                wrapped(&format!("missing: {}", index.missing.join(", ")), WIDTH - 2, "      ")
+            );
         }
     }
     for line in &of.loosened {
@@ -138,13 +146,15 @@ fn today(page: &mut String, of: &Prescription, shelf: &Shelf) {
     let _ = writeln!(page, "  {basis}");
     let _ = writeln!(page, "  sling {}, {}", today.sling.wear.name(), today.sling.position.name());
     for mode in Mode::ALL {
-        let open: Vec<&LimitRow> =
-            today.limits.iter().filter(|row| row.key.mode == *mode && row.allowed != Allowed::No && is_shown(row.key)).collect();
+        let open: Vec<&LimitRow> = today
+            .limits
+            .iter()
+            .filter(|row| row.key.mode == *mode && row.allowed != Allowed::No && is_shown(row.key))
+            .collect();
         if open.is_empty() {
             continue;
         }
-        let text: Vec<String> =
-            open.iter().map(|row| format!("{} {}", name(row.key), bound(row.allowed))).collect();
+        let text: Vec<String> = open.iter().map(|row| format!("{} {}", name(row.key), bound(row.allowed))).collect();
         let _ = writeln!(page, "  {mode:<16} {}", wrapped(&text.join(" · "), WIDTH - 18, "                   "));
     }
     for line in &today.exercises {
@@ -217,7 +227,11 @@ fn sling(page: &mut String, of: &Prescription, why: bool) {
 }
 
 fn from(date: Date, day: u16) -> String {
-    format!("from {} ({})", paint(VALUE, &format!("{:>11}", dates::short(date))), paint(FAINT, &format!("day {day:>3}")))
+    format!(
+        "from {} ({})",
+        paint(VALUE, &format!("{:>11}", dates::short(date))),
+        paint(FAINT, &format!("day {day:>3}"))
+    )
 }
 
 /// Values of one key over time: the spans where it changes.
@@ -324,7 +338,11 @@ fn names(keys: &[Key]) -> String {
             None => parts.push((key.joint, vec![movement])),
         }
     }
-    parts.into_iter().map(|(joint, movements)| format!("{joint}: {}", movements.join(", "))).collect::<Vec<_>>().join("; ")
+    parts
+        .into_iter()
+        .map(|(joint, movements)| format!("{joint}: {}", movements.join(", ")))
+        .collect::<Vec<_>>()
+        .join("; ")
 }
 
 fn name(key: Key) -> String {
@@ -390,7 +408,11 @@ fn exercises(page: &mut String, of: &Prescription, shelf: &Shelf, why: bool) {
             }
         }
         if !ended.is_empty() {
-            let _ = writeln!(page, "    {}", paint(FAINT, &wrapped(&format!("ends: {}", ended.join("; ")), WIDTH, "      ")));
+            let _ = writeln!(
+                page,
+                "    {}",
+                paint(FAINT, &wrapped(&format!("ends: {}", ended.join("; ")), WIDTH, "      "))
+            );
         }
         for dropped in span.dropped.iter().filter(|_| why) {
             let text = format!("left out: {}: {}", shelf.title(&dropped.id), dropped.because);
@@ -453,7 +475,8 @@ fn gates(page: &mut String, of: &Prescription, why: bool) {
     section(page, "Gates (opened by the surgeon, never by the date alone)");
     for stage in of.stages.iter().filter(|stage| stage.from_day.count() > 0) {
         let opened = if stage.opened { ", opened" } else { "" };
-        let _ = writeln!(page, "  {} {}{opened}", from(stage.from, stage.from_day.count()), paint(HEADING, &stage.title));
+        let _ =
+            writeln!(page, "  {} {}{opened}", from(stage.from, stage.from_day.count()), paint(HEADING, &stage.title));
         let criteria: Vec<&str> = stage.criteria.iter().map(|criterion| criterion.text.as_str()).collect();
         if !criteria.is_empty() {
             let _ = writeln!(page, "    {}", wrapped(&criteria.join(" · "), WIDTH - 2, "    "));
@@ -495,11 +518,8 @@ fn visits(page: &mut String, of: &Prescription) {
         let _ = writeln!(page, "  {}", paint(FAINT, "no clinic days are set: each visit stands on the day it is due"));
     }
     for visit in &of.visits {
-        let moved = if visit.day == visit.due_day {
-            String::new()
-        } else {
-            format!(", due on day {}", visit.due_day.count())
-        };
+        let moved =
+            if visit.day == visit.due_day { String::new() } else { format!(", due on day {}", visit.due_day.count()) };
         let _ = writeln!(page, "  {} {}{moved}", paint(VALUE, &dates::with_weekday(visit.date)), visit.purpose);
     }
 }

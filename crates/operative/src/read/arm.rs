@@ -81,6 +81,7 @@ pub(super) fn surgeon(top: &mut Table<'_>, sink: &mut Sink) -> SurgeonAnswers {
         slower: table.boolean("slower", sink),
         stiff_shoulder: table.word("stiff_shoulder", StiffShoulder::WORDS, sink),
         beyond_delayed: table.word("beyond_delayed", BeyondDelayed::WORDS, sink),
+        safe_arc_kept: table.boolean("safe_arc_kept", sink),
     };
     table.finish(sink);
     found

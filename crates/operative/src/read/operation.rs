@@ -62,9 +62,7 @@ fn other(value: Value<'_>, sink: &mut Sink) -> Option<Spanned<Vec<Spanned<String
     let span = value.span;
     let items = value.list(sink)?;
     if items.len() > MOST_OTHER {
-        sink.push(
-            Diagnostic::error("too-many", format!("more than {MOST_OTHER} other procedures")).at(span),
-        );
+        sink.push(Diagnostic::error("too-many", format!("more than {MOST_OTHER} other procedures")).at(span));
         return None;
     }
     let mut found = Vec::new();

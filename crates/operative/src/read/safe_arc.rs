@@ -57,10 +57,13 @@ fn within_the_joint(movement: Spanned<Movement>, up_to: Spanned<Degrees>, sink: 
     let Some((_, least, greatest)) = MOVEMENTS.iter().find(|(known, ..)| *known == movement.value) else { return };
     if up_to.value < *least || up_to.value > *greatest {
         sink.push(
-            Diagnostic::error("implausible-angle", format!("{} deg is no {} of a shoulder", up_to.value, movement.value))
-                .at(up_to.span)
-                .also(movement.span, "this movement")
-                .help(format!("write an angle from {least} to {greatest} deg")),
+            Diagnostic::error(
+                "implausible-angle",
+                format!("{} deg is no {} of a shoulder", up_to.value, movement.value),
+            )
+            .at(up_to.span)
+            .also(movement.span, "this movement")
+            .help(format!("write an angle from {least} to {greatest} deg")),
         );
     }
 }

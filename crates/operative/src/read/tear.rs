@@ -30,7 +30,9 @@ pub(super) fn tear(operation: &mut Table<'_>, required: bool, sink: &mut Sink) -
         anteroposterior: anteroposterior.and_then(|value| size(value, Zero::Refused, sink)),
         mediolateral: table.take("mediolateral").and_then(|value| size(value, Zero::Refused, sink)),
         retraction: table.take("retraction").and_then(|value| size(value, Zero::Allowed, sink)),
-        retraction_patte: table.take("retraction_patte").and_then(|value| grade(value, "Patte", 1, PATTE_HIGHEST, sink)),
+        retraction_patte: table
+            .take("retraction_patte")
+            .and_then(|value| grade(value, "Patte", 1, PATTE_HIGHEST, sink)),
         delamination: table.boolean("delamination", sink),
     };
     table.finish(sink);
@@ -68,7 +70,9 @@ fn grade(value: Value<'_>, scale: &str, lowest: u8, highest: f64, sink: &mut Sin
             sink.push(
                 Diagnostic::error("no-such-grade", format!("{} is no {scale} grade", written.value))
                     .at(written.span)
-                    .help(format!("a {scale} grade is {lowest} to {highest}; where it was not graded, leave the key out")),
+                    .help(format!(
+                        "a {scale} grade is {lowest} to {highest}; where it was not graded, leave the key out"
+                    )),
             );
             None
         }
@@ -78,9 +82,8 @@ fn grade(value: Value<'_>, scale: &str, lowest: u8, highest: f64, sink: &mut Sin
 /// The Goutallier grade of each muscle.
 pub(super) fn fatty_infiltration(operation: &mut Table<'_>, sink: &mut Sink) -> FattyInfiltration {
     let Some(mut table) = operation.table("fatty_infiltration", sink) else { return FattyInfiltration::default() };
-    let mut muscle = |key: &'static str| {
-        table.take(key).and_then(|value| grade(value, "Goutallier", 0, GOUTALLIER_HIGHEST, sink))
-    };
+    let mut muscle =
+        |key: &'static str| table.take(key).and_then(|value| grade(value, "Goutallier", 0, GOUTALLIER_HIGHEST, sink));
     let mut found = FattyInfiltration {
         supraspinatus: muscle("supraspinatus"),
         infraspinatus: muscle("infraspinatus"),

@@ -66,10 +66,13 @@ fn tendon(index: u8, mut table: Table<'_>, sink: &mut Sink) -> Option<TendonEntr
         && name.value != Tendon::Subscapularis
     {
         sink.push(
-            Diagnostic::error("contradiction", format!("`part` is told apart for the subscapularis only, not for the {}", name.value))
-                .at(part.span)
-                .also(name.span, "this tendon")
-                .help("take the line out, or mend the name"),
+            Diagnostic::error(
+                "contradiction",
+                format!("`part` is told apart for the subscapularis only, not for the {}", name.value),
+            )
+            .at(part.span)
+            .also(name.span, "this tendon")
+            .help("take the line out, or mend the name"),
         );
     }
     Some(TendonEntry { index, span, name, thickness, part, repair, tissue, tension })
@@ -94,10 +97,7 @@ fn lacking(tendon: &TendonEntry) -> Vec<&'static str> {
 fn one_is_complete(tendons: &[TendonEntry], sink: &mut Sink) {
     let Some(nearest) = tendons.iter().min_by_key(|tendon| lacking(tendon).len()) else { return };
     for key in lacking(nearest) {
-        sink.push(
-            missing(&nearest.path(key), nearest.name.span)
-                .help(format!("add `{key} = …` to this tendon")),
-        );
+        sink.push(missing(&nearest.path(key), nearest.name.span).help(format!("add `{key} = …` to this tendon")));
     }
 }
 

@@ -1,7 +1,7 @@
 //! Every number of a protocol file stands behind an entry of the table of evidence.
 
 use diagnostic::{Diagnostic, Sink, Span};
-use document::{nearest, Table};
+use document::{Table, nearest};
 use evidence::{Entry, Unit};
 
 /// Reads `evidence = [...]`; unknown ids and values from memory that would set a limit are faults.

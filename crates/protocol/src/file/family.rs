@@ -1,8 +1,8 @@
 //! Reading the file of a family.
 
 use diagnostic::{Diagnostic, FileId, Sink};
-use document::{nearest, Table};
-use operative::{dim, dimension, DIMENSIONS};
+use document::{Table, nearest};
+use operative::{DIMENSIONS, dim, dimension};
 use quantity::PostoperativeDay;
 
 use super::evidence_of::{self, UseOf};
@@ -23,9 +23,7 @@ pub fn read(file: FileId, text: &str, sink: &mut Sink) -> Option<FamilyFile> {
     let procedure = procedure.and_then(|text| {
         let mask = DIMENSIONS[usize::from(dim::PROCEDURE.0)].has(&text.value);
         if mask.is_none() {
-            sink.push(
-                Diagnostic::error("unknown-class", format!("`{}` is not a procedure", text.value)).at(text.span),
-            );
+            sink.push(Diagnostic::error("unknown-class", format!("`{}` is not a procedure", text.value)).at(text.span));
         }
         mask.map(|mask| Condition { dimension: dim::PROCEDURE, mask, span: text.span })
     });

@@ -1,8 +1,8 @@
 //! Keys of a protocol file: `keys`, `modes` and `position` spelled out.
 
-use body::{Joint, Key, Mode, Movement, Position, ALL_KEYS};
+use body::{ALL_KEYS, Joint, Key, Mode, Movement, Position};
 use diagnostic::{Diagnostic, Sink, Spanned};
-use document::{nearest, Table};
+use document::{Table, nearest};
 
 /// Reads `keys`, `modes` and `position` of a limit.
 ///
@@ -60,7 +60,8 @@ fn joint_and_movement(text: &Spanned<String>, sink: &mut Sink) -> Option<(Joint,
     if movement_name == "*" {
         return Some((joint, None));
     }
-    let of_joint = || Movement::WORDS.iter().filter(|(_, m)| ALL_KEYS.iter().any(|k| k.joint == joint && k.movement == *m));
+    let of_joint =
+        || Movement::WORDS.iter().filter(|(_, m)| ALL_KEYS.iter().any(|k| k.joint == joint && k.movement == *m));
     match of_joint().find(|(word, _)| *word == movement_name) {
         Some((_, movement)) => Some((joint, Some(*movement))),
         None => {
@@ -71,12 +72,7 @@ fn joint_and_movement(text: &Spanned<String>, sink: &mut Sink) -> Option<(Joint,
     }
 }
 
-fn unknown<'w>(
-    kind: &str,
-    word: &str,
-    words: impl Iterator<Item = &'w str>,
-    text: &Spanned<String>,
-) -> Diagnostic {
+fn unknown<'w>(kind: &str, word: &str, words: impl Iterator<Item = &'w str>, text: &Spanned<String>) -> Diagnostic {
     let code = if kind == "joint" { "unknown-joint" } else { "unknown-movement" };
     let fault = Diagnostic::error(code, format!("`{word}` is not a {kind}")).at(text.span);
     match nearest(word, words) {
@@ -91,8 +87,7 @@ pub(super) fn read_key(table: &mut Table<'_>, name: &'static str, sink: &mut Sin
     match Key::parse(&text.value) {
         Ok(key) => Some(text.map(|_| key)),
         Err(error) => {
-            let mut fault =
-                Diagnostic::error("no-such-key", format!("`{}` names no key", text.value)).at(text.span);
+            let mut fault = Diagnostic::error("no-such-key", format!("`{}` names no key", text.value)).at(text.span);
             if let Some(near) = nearest(&text.value, keys_as_text().iter().map(String::as_str)) {
                 fault = fault.help(format!("did you mean \"{near}\"?"));
             } else if let body::KeyError::Word(kind, word) = error {

@@ -8,9 +8,7 @@ use quantity::{Degrees, PostoperativeDay};
 use super::evidence_of::{self, Number, UseOf};
 use super::rules::{read_tables, text_of};
 use super::steps::{self, choice_is, day_number};
-use super::{
-    keys, ExerciseUse, Goal, Limit, PostureGate, ProtocolFile, Return, Stage, StageCriterion, Visit,
-};
+use super::{ExerciseUse, Goal, Limit, PostureGate, ProtocolFile, Return, Stage, StageCriterion, Visit, keys};
 
 /// Reads a protocol file.
 ///
@@ -81,7 +79,12 @@ fn read_body(table: &mut Table<'_>, sink: &mut Sink) -> ProtocolFile {
     }
 }
 
-fn day_of(table: &mut Table<'_>, key: &'static str, numbers: &mut Vec<Number>, sink: &mut Sink) -> Option<PostoperativeDay> {
+fn day_of(
+    table: &mut Table<'_>,
+    key: &'static str,
+    numbers: &mut Vec<Number>,
+    sink: &mut Sink,
+) -> Option<PostoperativeDay> {
     let day = table.require(key, sink)?.quantity("day", "day 42", PostoperativeDay::parse, sink)?;
     numbers.push(day_number(day.value, day.span));
     Some(day.value)
@@ -142,9 +145,7 @@ fn read_limit(mut table: Table<'_>, sink: &mut Sink) -> Option<Limit> {
     evidence_of::demand(&numbers, &evidence, sink);
     for (step, key) in steps.iter().flat_map(|step| keys.iter().map(move |key| (step, key))) {
         if !step.counts.fits(*key) {
-            sink.push(
-                Diagnostic::error("wrong-bound", format!("this bound means nothing for `{key}`")).at(step.span),
-            );
+            sink.push(Diagnostic::error("wrong-bound", format!("this bound means nothing for `{key}`")).at(step.span));
             break;
         }
     }
@@ -200,7 +201,16 @@ fn read_use(mut table: Table<'_>, sink: &mut Sink) -> Option<ExerciseUse> {
     let evidence = evidence_of::read(&mut table, UseOf::Limit, sink);
     evidence_of::demand(&numbers, &evidence, sink);
     table.finish(sink);
-    Some(ExerciseUse { id: id?, stage: stage?, until_stage, only_without, without_measurement, repetitions, evidence, span })
+    Some(ExerciseUse {
+        id: id?,
+        stage: stage?,
+        until_stage,
+        only_without,
+        without_measurement,
+        repetitions,
+        evidence,
+        span,
+    })
 }
 
 fn read_visit(mut table: Table<'_>, sink: &mut Sink) -> Option<Visit> {

@@ -1,13 +1,13 @@
 //! Reading rules, choices, refusals and cautions.
 
 use diagnostic::{Diagnostic, FileId, Sink};
-use document::{nearest, Table};
-use operative::{dimension, DIMENSIONS};
+use document::{Table, nearest};
+use operative::{DIMENSIONS, dimension};
 use quantity::PostoperativeDay;
 
 use super::evidence_of::{self, UseOf};
 use super::steps::{self, choice_is, day_number};
-use super::{keys, Choice, Condition, Limit, Remark, Rule, RulesFile, When};
+use super::{Choice, Condition, Limit, Remark, Rule, RulesFile, When, keys};
 
 /// Reads a file of rules.
 ///
@@ -131,8 +131,8 @@ pub(super) fn condition_of(table: &mut Table<'_>, sink: &mut Sink) -> Option<Con
     let has = table.text("has", sink);
     let at_least = table.text("at_least", sink);
     let Some(id) = dimension(&fact.value) else {
-        let mut fault = Diagnostic::error("unknown-fact", format!("`{}` is not a fact of a record", fact.value))
-            .at(fact.span);
+        let mut fault =
+            Diagnostic::error("unknown-fact", format!("`{}` is not a fact of a record", fact.value)).at(fact.span);
         if let Some(near) = nearest(&fact.value, DIMENSIONS.iter().map(|dimension| dimension.name)) {
             fault = fault.help(format!("did you mean \"{near}\"?"));
         }
@@ -156,15 +156,11 @@ pub(super) fn condition_of(table: &mut Table<'_>, sink: &mut Sink) -> Option<Con
             Diagnostic::error("no-order", format!("the classes of `{}` are not in one order", known.name))
                 .help("use `has` and name each class")
         } else {
-            Diagnostic::error("unknown-class", format!("`{}` is not a class of `{}`", written.value, known.name))
-                .fact(format!(
-                    "classes: {}",
-                    known.classes.iter().map(|class| class.name).collect::<Vec<_>>().join(", ")
-                ))
+            Diagnostic::error("unknown-class", format!("`{}` is not a class of `{}`", written.value, known.name)).fact(
+                format!("classes: {}", known.classes.iter().map(|class| class.name).collect::<Vec<_>>().join(", ")),
+            )
         };
-        if !is_class
-            && let Some(near) = nearest(&written.value, known.classes.iter().map(|class| class.name))
-        {
+        if !is_class && let Some(near) = nearest(&written.value, known.classes.iter().map(|class| class.name)) {
             fault = fault.help(format!("did you mean \"{near}\"?"));
         }
         sink.push(fault.at(written.span));
