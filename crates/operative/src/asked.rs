@@ -12,8 +12,6 @@ use crate::record::Record;
 pub struct ProtectedMuscles {
     /// Whether the muscle behind the joint was repaired, so that its activity counts as well.
     pub infraspinatus: bool,
-    /// Whether the muscle in front of the joint was repaired: no early exercise tested is quiet for it.
-    pub subscapularis: bool,
 }
 
 impl Facts {
@@ -31,7 +29,6 @@ impl Facts {
     pub fn protected(&self) -> ProtectedMuscles {
         ProtectedMuscles {
             infraspinatus: self.class(dim::INFRASPINATUS) > 0,
-            subscapularis: self.class(dim::SUBSCAPULARIS) > 0,
         }
     }
 

@@ -56,11 +56,6 @@ fn remarks(context: &Context<'_>) -> Vec<String> {
 fn of_findings(context: &Context<'_>, record: &Record) -> Vec<String> {
     let dated = context.dated;
     let mut cautions = Vec::new();
-    if dated.facts.protected().subscapularis {
-        cautions.push(
-            "no early exercise tested is quiet for the subscapularis: its repair is protected by its own limits, not by the ceiling of muscle activity".into(),
-        );
-    }
     let done = record.without_effect();
     if !done.is_empty() {
         cautions.push(format!("{}: {}", done.join(", "), ids::DECOMPRESSION_NO_CHANGE.what));
