@@ -27,9 +27,7 @@ impl Facts {
 
     /// The repaired muscles, beside the supraspinatus, whose activity is looked at.
     pub fn protected(&self) -> ProtectedMuscles {
-        ProtectedMuscles {
-            infraspinatus: self.class(dim::INFRASPINATUS) > 0,
-        }
+        ProtectedMuscles { infraspinatus: self.class(dim::INFRASPINATUS) > 0 }
     }
 
     /// Whether the muscles of a joint are what the operation protects.

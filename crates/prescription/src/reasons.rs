@@ -4,7 +4,7 @@ use evidence::ids;
 use operative::{DimensionId, Record};
 use plan::{LaneId, Reason, RecordPlace};
 use protocol::Binding;
-use protocol::file::{Rule, When};
+use protocol::file::{Limit, Rule, When};
 
 use crate::dated::Dated;
 use crate::issue::LineOf;
@@ -33,7 +33,8 @@ impl Reasons<'_> {
         // A hold never raises a limit: where the day itself is stricter, it has the reason.
         let column = if dated.plan.cell(lane, own) < dated.plan.cell(lane, lived) { own } else { lived };
         let bindings = dated.compiled.binding(&dated.plan, &dated.facts, lane, column);
-        let mut reasons: Vec<Reason> = bindings.iter().map(|binding| self.of_binding(binding)).collect();
+        let mut reasons: Vec<Reason> =
+            bindings.iter().map(|binding| self.of_binding(binding, dated.plan.grid.days[column])).collect();
         if lived != own && column == lived && dated.plan.cell(lane, own) != dated.plan.cell(lane, lived) {
             reasons.push(held());
         }
@@ -74,15 +75,19 @@ impl Reasons<'_> {
             .collect()
     }
 
-    fn of_binding(&self, binding: &Binding<'_>) -> Reason {
+    fn of_binding(&self, binding: &Binding<'_>, plan_day: u16) -> Reason {
         match binding {
             Binding::Protocol { protocol, limit, capped_by } => {
                 let protocol = self.dated.compiled.protocol(*protocol);
+                let title = match not_before(limit, plan_day) {
+                    Some(day) => format!("{}: not before day {day}", limit.title),
+                    None => limit.title.clone(),
+                };
                 Reason {
                     rule: format!("{}/{}", protocol.id, limit.id),
                     text: match capped_by {
-                        Some(rule) => format!("{} ({})", limit.title, rule.title),
-                        None => limit.title.clone(),
+                        Some(rule) => format!("{title} ({})", rule.title),
+                        None => title,
                     },
                     evidence: limit.evidence.clone(),
                     record: match capped_by {
@@ -162,6 +167,13 @@ impl Reasons<'_> {
         })
         .collect()
     }
+}
+
+/// The first day on which a limit opens, where it is shut on a day.
+fn not_before(limit: &Limit, day: u16) -> Option<u16> {
+    let shut = !limit.steps.iter().any(|step| step.from <= day && step.until.is_none_or(|until| day < until));
+    shut.then(|| limit.steps.iter().filter(|step| step.cell.is_open()).map(|step| step.from).find(|&from| from > day))
+        .flatten()
 }
 
 /// The reason of a hold or a go-back.

@@ -155,7 +155,8 @@ fn today(page: &mut String, of: &Prescription, shelf: &Shelf) {
             continue;
         }
         let text: Vec<String> = open.iter().map(|row| format!("{} {}", name(row.key), bound(row.allowed))).collect();
-        let _ = writeln!(page, "  {:<16} {}", mode.name(), wrapped(&text.join(" · "), WIDTH - 18, "                   "));
+        let _ =
+            writeln!(page, "  {:<16} {}", mode.name(), wrapped(&text.join(" · "), WIDTH - 18, "                   "));
     }
     for line in &today.exercises {
         let _ = writeln!(page, "  {}", exercise(line, shelf));
