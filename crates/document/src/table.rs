@@ -26,10 +26,10 @@ struct Entry<'s> {
     value: Option<(DeValue<'s>, Span)>,
 }
 
-/// Parses a whole file; syntax faults go to the sink, all of them.
+/// Parses a whole file; the first few syntax faults go to the sink.
 ///
 /// # Errors
-/// `None` with at least one diagnostic `toml-syntax` when the text is not TOML.
+/// `None` with at least one diagnostic, `toml-syntax` or `no-such-date`, when the text is not TOML.
 pub fn read<'s>(file: FileId, text: &'s str, sink: &mut Sink) -> Option<Table<'s>> {
     let whole = Span { file, start: 0, end: text.len() as u32 };
     let (table, errors) = DeTable::parse_recoverable(text);

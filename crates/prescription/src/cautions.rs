@@ -33,6 +33,11 @@ pub(crate) fn all(
     cautions.extend(left_without(context, spans));
     cautions.extend(Runs::of(context.dated).beyond_caps());
     cautions.extend(waiting(context, opened, on));
+    if context.sessions.other.is_some() {
+        cautions.push(
+            "the plan of the other shoulder is taken as dated, as if each of its stages were opened at its gate: where one is not, ask before an exercise leans on that arm".into(),
+        );
+    }
     sling_between(context, spans, sink);
     cautions
 }
@@ -133,9 +138,10 @@ fn left_without(context: &Context<'_>, spans: &[SpanOfDays]) -> Vec<String> {
 
 /// A sling worn past its cap because a gate waits for the surgeon.
 fn waiting(context: &Context<'_>, opened: &Opened, on: Option<u16>) -> Option<String> {
-    let day = on?.min(context.dated.horizon().saturating_sub(1));
-    let frozen_at = opened.frozen_at(day)?;
-    let (stage, gate) = opened.next_on(day)?;
+    let asked = on?;
+    let day = asked.min(context.dated.horizon().saturating_sub(1));
+    let frozen_at = opened.frozen_at(asked)?.min(day);
+    let (stage, gate) = opened.next_on(asked)?;
     let still_worn = context.dated.wear(frozen_at) != Wear::None && context.dated.wear(day) == Wear::None;
     let cap = ids::CAP_IN_SLING.days().count();
     let sling = if still_worn && day >= cap {
@@ -171,8 +177,10 @@ fn sling_between(context: &Context<'_>, spans: &[SpanOfDays], sink: &mut Sink) {
             && span.sling.wear != Wear::None
             && span.limits.iter().any(|row| {
                 row.key == inward
+                    && row.allowed == plan::Allowed::No
                     && row.reasons.iter().any(|reason| {
-                        !reason.rule.contains('/') && reason.rule != "closed-world" && reason.rule != "safe-arc"
+                        !reason.rule.contains('/')
+                            && !["closed-world", "safe-arc", "hold", "loosening"].contains(&reason.rule.as_str())
                     })
             })
     });

@@ -116,7 +116,13 @@ pub(crate) fn loosenings(before: &Plan, after: &Plan) -> Vec<Change> {
 /// `large-loosening-days`, `large-loosening-degrees`: own choice.
 pub(crate) fn is_large(changes: &[Change]) -> bool {
     changes.iter().any(|change| {
-        change.until_day - change.from_day > ids::LARGE_LOOSENING_DAYS.days().count()
+        // Runs of one key count together, whatever values they have.
+        let days: u16 = changes
+            .iter()
+            .filter(|other| other.lane == change.lane)
+            .map(|other| other.until_day - other.from_day)
+            .sum();
+        days > ids::LARGE_LOOSENING_DAYS.days().count()
             || change.degrees().is_some_and(|degrees| degrees > ids::LARGE_LOOSENING_DEGREES.degrees())
     })
 }

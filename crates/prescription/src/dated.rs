@@ -110,7 +110,13 @@ impl Dated<'_> {
 
     /// The stage whose days these are, by its gate.
     pub(crate) fn stage_on(&self, day: u16) -> usize {
-        self.stages().into_iter().rev().find(|(_, gate)| *gate <= day).map_or(0, |(stage, _)| stage)
+        let passed = |gate: u16| self.moves.reached_by(gate, day) <= day;
+        (0..self.plan.gates.len()).rev().find(|&stage| self.plan.gates[stage].is_some_and(passed)).unwrap_or(0)
+    }
+
+    /// The day a stage may be opened for, as it looks on a day: a go-back that lies ahead hides nothing.
+    pub(crate) fn gate_on(&self, stage: usize, day: u16) -> Option<u16> {
+        self.plan.gates[stage].map(|gate| self.moves.reached_by(gate, day))
     }
 
     /// The first day of the composed plan on which a safe arc no longer binds.

@@ -69,7 +69,8 @@ pub(crate) fn fit(demand: &Demand, cell: Cell, margin: Margin) -> Fit {
         }
         (Amount::LoadToLimit { most }, allowed) => match allowed {
             Allowed::UpTo(Bound::Load(limit)) => yes(None, Some(limit.min(most))),
-            _ => yes(None, Some(most)),
+            Allowed::Free => yes(None, Some(most)),
+            _ => Fit::TooFar,
         },
         (Amount::Effort(_), Allowed::Free) => yes(None, None),
         (Amount::Effort(effort), Allowed::UpTo(Bound::Effort(limit))) => {
@@ -93,7 +94,7 @@ pub(crate) fn lies_on_the_back(posture: Posture) -> bool {
     posture == Posture::LyingOnTheBack
 }
 
-/// The key as it is asked of the grid.
+/// The first demand that does not fit, and why.
 pub(crate) fn first_misfit(demands: &[Demand], margin: Margin, value: impl Fn(Key) -> Cell) -> Option<(&Demand, Fit)> {
     demands.iter().enumerate().find_map(|(place, demand)| {
         // Only the first demand is a target; the others are what the pose needs.

@@ -34,16 +34,19 @@ pub(crate) fn loosen(dated: &mut Dated<'_>, settings: &Settings, sink: &mut Sink
             })
             .map(|(lane, _)| lane)
             .collect();
-        let Some(&lane) = lanes.first() else {
+        if lanes.is_empty() {
             sink.push(
                 Diagnostic::error("no-such-key", format!("no limit is written for `{}`", loosening.key))
                     .at(loosening.written.span),
             );
             continue;
-        };
+        }
         let days: Vec<u16> = (loosening.from_day..loosening.until_day.min(dated.horizon())).collect();
-        let looser: Vec<u16> =
-            days.iter().copied().filter(|&day| loosening.up_to > dated.unloosened(lane, day)).collect();
+        let looser: Vec<u16> = days
+            .iter()
+            .copied()
+            .filter(|&day| lanes.iter().any(|&lane| loosening.up_to > dated.unloosened(lane, day)))
+            .collect();
         if looser.is_empty() {
             sink.push(
                 Diagnostic::warning("loosens-nothing", format!("the plan already allows `{}` this far", loosening.key))
@@ -53,7 +56,8 @@ pub(crate) fn loosen(dated: &mut Dated<'_>, settings: &Settings, sink: &mut Sink
         }
         let greatest = looser
             .iter()
-            .filter_map(|&day| {
+            .flat_map(|&day| lanes.iter().map(move |&lane| (lane, day)))
+            .filter_map(|(lane, day)| {
                 let change = plan::Change {
                     lane,
                     key: loosening.key,
@@ -73,7 +77,12 @@ pub(crate) fn loosen(dated: &mut Dated<'_>, settings: &Settings, sink: &mut Sink
             .flat_map(|other| other.from_day..other.until_day.min(dated.horizon()))
             .collect::<std::collections::BTreeSet<u16>>();
         // A load or an effort has no degrees: more than the plan ever bounds it by is large.
-        let ever = dated.plan.lane(lane).iter().copied().filter(|cell| *cell != plan::Cell::FREE).max();
+        let ever = lanes
+            .iter()
+            .flat_map(|&lane| dated.plan.lane(lane))
+            .copied()
+            .filter(|cell| *cell != plan::Cell::FREE)
+            .max();
         let beyond =
             (loosening.key.is_load() || loosening.key.is_effort()) && ever.is_none_or(|ever| loosening.up_to > ever);
         let large = beyond
@@ -109,7 +118,7 @@ pub(crate) fn loosen(dated: &mut Dated<'_>, settings: &Settings, sink: &mut Sink
             "{} from day {} to day {}: {} ({})",
             loosening.key,
             loosening.from_day,
-            loosening.until_day - 1,
+            until - 1,
             choose::in_words(loosening.up_to, loosening.key),
             loosening.reason.value
         ));

@@ -79,9 +79,16 @@ pub fn may(case: &Case<'_>, activity: &str, on: Date, sink: &mut Sink) -> Option
     with_context(case, sink, |context, opened, _| {
         let dated = context.dated;
         let day = asked.count().min(dated.horizon().saturating_sub(1));
-        let effective = Effective { dated, day, frozen_at: opened.frozen_at(day) };
+        let frozen_at = opened.frozen_at(asked.count()).map(|since| since.min(day));
+        let effective = Effective { dated, day, frozen_at };
         let line = dateline(dated, activity);
-        let offers = DayOffers { dated, day, wear: effective.wear(), value: |lane| effective.cell(lane) };
+        let offers = DayOffers {
+            dated,
+            day,
+            rests_on: frozen_at.unwrap_or(day),
+            wear: effective.wear(),
+            value: |lane| effective.cell(lane),
+        };
         let obstacle = offers.obstacle(entry, line.as_ref());
         let by_surgeon = line.as_ref().is_some_and(|line| line.opened_by_surgeon);
         let mut because: Vec<Reason> = Vec::new();
@@ -111,7 +118,7 @@ pub fn may(case: &Case<'_>, activity: &str, on: Date, sink: &mut Sink) -> Option
         let first = first_day(dated, entry, line.as_ref(), day);
         let waiting = effective
             .frozen_at
-            .and_then(|_| opened.next_on(day))
+            .and_then(|_| opened.next_on(asked.count()))
             .map(|(place, _)| dated.compiled.stages[place].to_owned());
         let (answer, first) = match (obstacle, first) {
             (None, _) if by_surgeon => (Answer::Ask, day),

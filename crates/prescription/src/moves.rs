@@ -25,23 +25,32 @@ pub(crate) struct Moves {
     lived: Vec<Vec<u16>>,
 }
 
+/// No plan is followed for longer than this, in days.
+const LONGEST: usize = 20_000; // not medical: bounds the memory of hostile settings
+
 impl Moves {
     pub(crate) fn new(holds: &[Hold], backs: &[BackTo], horizon: u16) -> Self {
+        // Far enough that the last day of the composed plan is reached, whatever is held.
+        let moved = holds.iter().map(|hold| usize::from(hold.days)).sum::<usize>();
+        let again = backs.iter().map(|back| usize::from(back.day)).sum::<usize>();
+        let length = (usize::from(horizon) + moved + again + 1).min(LONGEST);
         let lived = Joint::ALL
             .iter()
             .map(|&joint| {
-                let held = |day: u16| {
-                    holds
-                        .iter()
-                        .filter(|hold| hold.joint.is_none_or(|only| only == joint))
-                        .any(|hold| day >= hold.from_day && day - hold.from_day < hold.days)
-                };
-                let mut days = Vec::with_capacity(usize::from(horizon) + 1);
+                let mut edges = vec![0_i32; length + 1];
+                for hold in holds.iter().filter(|hold| hold.joint.is_none_or(|only| only == joint)) {
+                    let from = usize::from(hold.from_day).min(length);
+                    edges[from] += 1;
+                    edges[(from + usize::from(hold.days)).min(length)] -= 1;
+                }
+                let mut held = 0;
                 let mut lives = 0_u16;
-                for day in 0..=horizon {
-                    if let Some(back) = backs.iter().rev().find(|back| back.day == day) {
+                let mut days = Vec::with_capacity(length);
+                for (day, edge) in edges.into_iter().take(length).enumerate() {
+                    held += edge;
+                    if let Some(back) = backs.iter().rev().find(|back| usize::from(back.day) == day) {
                         lives = lives.min(back.gate);
-                    } else if day > 0 && !held(day) {
+                    } else if day > 0 && held == 0 {
                         lives += 1;
                     }
                     days.push(lives);
@@ -93,6 +102,15 @@ mod tests {
         assert_eq!((lives(39), lives(40), lives(53), lives(54), lives(56)), (39, 39, 39, 40, 42));
         assert_eq!(moves.reaches(42), 56);
         assert_eq!(moves.reaches(14), 14);
+    }
+
+    #[test]
+    fn a_day_after_the_horizon_is_still_counted() {
+        let moves = Moves::new(&[hold(40, 300)], &[], 365);
+        assert_eq!((moves.reaches(84), moves.reaches(140)), (384, 440));
+        let back = Moves::new(&[], &[BackTo { day: 240, gate: 14 }], 365);
+        assert_eq!(back.reaches(140), 366);
+        assert_eq!(back.reaches(182), 408);
     }
 
     #[test]

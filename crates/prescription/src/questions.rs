@@ -147,7 +147,7 @@ fn told_apart(compiled: &Compiled<'_>, dimension: DimensionId, classes: Vec<u8>)
         .collect()
 }
 
-/// Completions of the other open facts, the present state of the record among them.
+/// Completions of the other open facts; where they are too many, the present state of the record and the mildest.
 fn combinations(facts: &Facts, others: &[&Open]) -> Vec<Facts> {
     let many = others.iter().map(|open| open.classes.len()).try_fold(1_usize, usize::checked_mul);
     if many.is_none_or(|many| many > MOST_COMBINATIONS) {

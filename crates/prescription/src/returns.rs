@@ -14,6 +14,8 @@ use crate::rows::protocols;
 pub(crate) struct DayOffers<'d, V> {
     pub dated: &'d Dated<'d>,
     pub day: u16,
+    /// The day whose resting allowance holds: an earlier one where an unopened gate holds the plan.
+    pub rests_on: u16,
     pub wear: Wear,
     pub value: V,
 }
@@ -34,6 +36,9 @@ pub(crate) enum Obstacle {
 /// The date a protocol gives an activity; the latest of the protocols in force.
 #[derive(Debug, Clone)]
 pub(crate) struct Dateline {
+    /// The day of the composed plan.
+    pub plan_day: u16,
+    /// The day it is reached for good.
     pub from: u16,
     pub opened_by_surgeon: bool,
     pub note: Option<String>,
@@ -41,13 +46,16 @@ pub(crate) struct Dateline {
 }
 
 pub(crate) fn dateline(dated: &Dated<'_>, activity: &str) -> Option<Dateline> {
-    let lines = protocols(dated)
+    let lines: Vec<_> = protocols(dated)
         .flat_map(|protocol| protocol.returns.iter().map(move |line| (protocol, line)))
-        .filter(|(_, line)| line.activity == activity);
-    let (protocol, line) = lines.max_by_key(|(_, line)| line.from)?;
+        .filter(|(_, line)| line.activity == activity)
+        .collect();
+    let opened_by_surgeon = lines.iter().any(|(_, line)| line.opened_by_surgeon);
+    let (protocol, line) = lines.into_iter().max_by_key(|(_, line)| line.from)?;
     Some(Dateline {
+        plan_day: line.from.count(),
         from: dated.moves.reaches(line.from.count()),
-        opened_by_surgeon: line.opened_by_surgeon,
+        opened_by_surgeon,
         note: line.note.clone(),
         reason: Reason {
             rule: format!("{}/return/{}", protocol.id, activity),
@@ -66,7 +74,7 @@ impl<V: Fn(LaneId) -> Cell> DayOffers<'_, V> {
     /// While the sling is worn at all times it comes off only for what the plan
     /// names, and the catalogue marks activities that belong to washing or dressing.
     pub(crate) fn obstacle(&self, entry: &Entry, dateline: Option<&Dateline>) -> Option<Obstacle> {
-        if dateline.is_some_and(|line| self.day < line.from) {
+        if dateline.is_some_and(|line| self.day < self.dated.moves.reached_by(line.plan_day, self.day)) {
             return Some(Obstacle::Date);
         }
         let grid = &self.dated.plan.grid;
@@ -75,7 +83,7 @@ impl<V: Fn(LaneId) -> Cell> DayOffers<'_, V> {
             return Some(grid.governing(demand.key).map_or(Obstacle::Date, Obstacle::Limit));
         }
         if let Some(pose) = &entry.resting
-            && !Allowance::on(self.dated, self.day).holds(pose)
+            && !Allowance::on(self.dated, self.rests_on).holds(pose)
         {
             return Some(Obstacle::Pose);
         }
@@ -94,11 +102,12 @@ fn comes_off_for(entry: &Entry) -> bool {
 /// The first day from `from` on, by the dated plan, on which nothing stands in the way.
 pub(crate) fn first_day(dated: &Dated<'_>, entry: &Entry, dateline: Option<&Dateline>, from: u16) -> Option<u16> {
     let mut days = dated.change_days();
-    days.extend(dateline.map(|line| line.from));
+    days.extend(dateline.into_iter().flat_map(|line| [line.from, dated.moves.reached_by(line.plan_day, from)]));
     days.push(from);
     days.sort_unstable();
     days.into_iter().filter(|&day| day >= from).find(|&day| {
-        let offers = DayOffers { dated, day, wear: dated.wear(day), value: |lane| dated.cell(lane, day) };
+        let offers =
+            DayOffers { dated, day, rests_on: day, wear: dated.wear(day), value: |lane| dated.cell(lane, day) };
         offers.obstacle(entry, dateline).is_none()
     })
 }
@@ -116,8 +125,13 @@ pub(crate) fn all(context: &Context<'_>) -> Vec<ReturnLine> {
             let day = first_day(dated, entry, Some(&dateline), 0);
             let mut reasons = vec![dateline.reason.clone()];
             if let Some(before) = day.filter(|&day| day > dateline.from).map(|day| day - 1) {
-                let offers =
-                    DayOffers { dated, day: before, wear: dated.wear(before), value: |lane| dated.cell(lane, before) };
+                let offers = DayOffers {
+                    dated,
+                    day: before,
+                    rests_on: before,
+                    wear: dated.wear(before),
+                    value: |lane| dated.cell(lane, before),
+                };
                 match offers.obstacle(entry, Some(&dateline)) {
                     Some(Obstacle::Limit(lane)) => reasons.extend(context.reasons.of_limit(lane, before)),
                     Some(Obstacle::Sling) => reasons.extend(context.reasons.of_sling(before)),

@@ -187,7 +187,12 @@ impl Sessions<'_> {
 
     fn in_time(&self, used: &ExerciseUse, day: u16) -> bool {
         let gate = |id: &str| {
-            self.dated.compiled.stages.iter().position(|stage| *stage == id).and_then(|stage| self.dated.gate(stage))
+            self.dated
+                .compiled
+                .stages
+                .iter()
+                .position(|stage| *stage == id)
+                .and_then(|stage| self.dated.gate_on(stage, day))
         };
         gate(&used.stage).is_some_and(|from| from <= day)
             && used.until_stage.as_deref().and_then(gate).is_none_or(|until| day < until)

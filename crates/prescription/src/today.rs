@@ -207,7 +207,8 @@ pub(crate) fn compose(
     let dated = context.dated;
     let day = PostoperativeDay::of(date, context.operated_on)?.count();
     let within = day.min(dated.horizon().saturating_sub(1));
-    let effective = Effective { dated, day: within, frozen_at: opened.frozen_at(within) };
+    let frozen_at = opened.frozen_at(day).map(|since| since.min(within));
+    let effective = Effective { dated, day: within, frozen_at };
     let limits = rows::of_day(
         dated,
         |lane| effective.cell(lane),
@@ -230,7 +231,7 @@ pub(crate) fn compose(
     };
     let mut sling = rows::sling(dated, context.reasons, effective.day_of_sling());
     sling.wear = effective.wear();
-    let stage = opened.stage_on(within);
+    let stage = opened.stage_on(day);
     Some(Today {
         day: PostoperativeDay::new(day),
         date,
@@ -240,7 +241,7 @@ pub(crate) fn compose(
         limits,
         exercises,
         goals: goals.iter().filter(|goal| goal.is_shown_on(exercise_day)).map(|goal| goal.line.clone()).collect(),
-        not_before: opened.next_on(within).map(|(place, gate)| NotBefore {
+        not_before: opened.next_on(day).map(|(place, gate)| NotBefore {
             stage: dated.compiled.stages[place].to_owned(),
             day: PostoperativeDay::new(gate),
             date: PostoperativeDay::new(gate).date(context.operated_on),

@@ -83,7 +83,9 @@ pub fn resolve_into(compiled: &Compiled<'_>, facts: &Facts, requested: Requested
             }
         }
         for &(stage, day) in &rule.gates {
-            plan.gates[stage] = plan.gates[stage].max(Some(day));
+            if let Some(gate) = &mut plan.gates[stage] {
+                *gate = (*gate).max(day);
+            }
         }
         if let Some(cap) = rule.cap
             && cap != chosen
@@ -95,6 +97,7 @@ pub fn resolve_into(compiled: &Compiled<'_>, facts: &Facts, requested: Requested
         debug_assert_ne!(place, chosen, "a protocol does not cap itself");
         plan.cells.iter_mut().zip(&cap.cells).for_each(|(cell, cap)| *cell = (*cell).min(*cap));
         plan.wear.iter_mut().zip(&cap.wear).for_each(|(worn, cap)| *worn = (*worn).max(*cap));
+        plan.sling_position.iter_mut().zip(&cap.position).for_each(|(position, cap)| *position = (*position).max(*cap));
         plan.gates.iter_mut().zip(&cap.gates).for_each(|(gate, cap)| *gate = (*gate).max(*cap));
     }
 

@@ -47,7 +47,7 @@ impl PostoperativeDay {
         u16::try_from(days).ok().map(Self)
     }
 
-    /// Reads `day 42` or `42 days`.
+    /// Reads `day 42`.
     ///
     /// # Errors
     /// No number, another unit, or beyond 3650.
@@ -57,11 +57,6 @@ impl PostoperativeDay {
             Ok(_) => QuantityError::NoUnit,
         })?;
         Days::from_decimal(&decimal::read(number)?, &[""]).map(|days| Self(days.count()))
-    }
-
-    /// This day moved by a number of days.
-    pub fn after(self, days: Days) -> Self {
-        Self(self.0.saturating_add(days.0))
     }
 }
 
@@ -115,43 +110,6 @@ impl Days {
             Ok(days) if days <= 3650 => Ok(Self(days)),
             _ => Err(QuantityError::OutOfRange),
         }
-    }
-}
-
-/// A postoperative day shown in weeks: "week 6" starts on day 42.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
-pub struct Weeks(u16);
-
-impl Weeks {
-    /// The week that `day` falls in; week 0 is days 0 to 6.
-    pub const fn of(day: PostoperativeDay) -> Self {
-        Self(day.0 / 7)
-    }
-
-    /// The number of full weeks since surgery.
-    pub const fn count(self) -> u16 {
-        self.0
-    }
-}
-
-/// A half-open run of postoperative days: from a day, until (not including) a day.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
-pub struct DaySpan {
-    /// The first day of the span.
-    pub from: PostoperativeDay,
-    /// The first day after the span; `None` where the span has no end.
-    pub until: Option<PostoperativeDay>,
-}
-
-impl DaySpan {
-    /// From a day until, not including, another.
-    pub const fn new(from: PostoperativeDay, until: Option<PostoperativeDay>) -> Self {
-        Self { from, until }
-    }
-
-    /// Whether `day` lies in the span.
-    pub fn contains(&self, day: PostoperativeDay) -> bool {
-        self.from <= day && self.until.is_none_or(|until| day < until)
     }
 }
 

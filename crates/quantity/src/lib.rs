@@ -10,6 +10,6 @@ mod day;
 mod decimal;
 mod measure;
 
-pub use day::{DaySpan, Days, PostoperativeDay, Weeks};
+pub use day::{Days, PostoperativeDay};
 pub use decimal::QuantityError;
 pub use measure::{Degrees, Kilograms, Millimeters, Percent};
