@@ -6,7 +6,7 @@ use crate::{Entry, HowKnown, Unit};
 /// Every entry, by id.
 pub static ENTRIES: &[Entry] = &TABLE;
 
-static TABLE: [Entry; 399] = [
+static TABLE: [Entry; 401] = [
     Entry {
         value: Some(70.0),
         sources: &["DVSE"],
@@ -1374,6 +1374,15 @@ static TABLE: [Entry; 399] = [
     },
     Entry {
         ..Entry::new("no-protocol-covers", "protocol", "graft, tendon transfer, balloon, capsular reconstruction, fracture fixation and nerve injury have no shipped protocol", Unit::None, HowKnown::OwnChoice)
+    },
+    Entry {
+        value: Some(4.0),
+        note: Some("About a twentieth of the body's mass; the body model will give it for each patient."),
+        ..Entry::new("other-arm-lifts-the-arm", "exercise", "what the other arm carries when it lifts the whole operated arm, estimated", Unit::Kilograms, HowKnown::OwnChoice)
+    },
+    Entry {
+        value: Some(2.0),
+        ..Entry::new("other-arm-lifts-the-forearm", "exercise", "what the other hand carries when it lifts the operated forearm, estimated", Unit::Kilograms, HowKnown::OwnChoice)
     },
     Entry {
         value: Some(30.0),
@@ -2842,408 +2851,414 @@ pub mod ids {
     /// graft, tendon transfer, balloon, capsular reconstruction, fracture fixation and nerve injury have no shipped protocol: a statement.
     pub const NO_PROTOCOL_COVERS: &Entry = &TABLE[263];
 
+    /// what the other arm carries when it lifts the whole operated arm, estimated: 4 kg.
+    pub const OTHER_ARM_LIFTS_THE_ARM: &Entry = &TABLE[264];
+
+    /// what the other hand carries when it lifts the operated forearm, estimated: 2 kg.
+    pub const OTHER_ARM_LIFTS_THE_FOREARM: &Entry = &TABLE[265];
+
     /// minutes of pain after exercise above which less is done: 30 min.
-    pub const PAIN_AFTER_EXERCISE: &Entry = &TABLE[264];
+    pub const PAIN_AFTER_EXERCISE: &Entry = &TABLE[266];
 
     /// same day: pain that the tablets do not ease: a statement.
-    pub const PAIN_NOT_EASED_SAME_DAY: &Entry = &TABLE[265];
+    pub const PAIN_NOT_EASED_SAME_DAY: &Entry = &TABLE[267];
 
     /// highest Patte grade of retraction; the grades are 1 to this: 3.
-    pub const PATTE_GRADE_HIGHEST: &Entry = &TABLE[266];
+    pub const PATTE_GRADE_HIGHEST: &Entry = &TABLE[268];
 
     /// how far the hanging arm swings off the vertical: 10 deg.
-    pub const PENDULUM_CONE: &Entry = &TABLE[267];
+    pub const PENDULUM_CONE: &Entry = &TABLE[269];
 
     /// least elevation against the trunk: 50 deg.
-    pub const PENDULUM_ELEVATION_LEAST: &Entry = &TABLE[268];
+    pub const PENDULUM_ELEVATION_LEAST: &Entry = &TABLE[270];
 
     /// greatest elevation against the trunk: 70 deg.
-    pub const PENDULUM_ELEVATION_MOST: &Entry = &TABLE[269];
+    pub const PENDULUM_ELEVATION_MOST: &Entry = &TABLE[271];
 
     /// how far the trunk leans forward: 60 deg.
-    pub const PENDULUM_TRUNK_LEAN: &Entry = &TABLE[270];
+    pub const PENDULUM_TRUNK_LEAN: &Entry = &TABLE[272];
 
     /// same day: a pop or a fall; stop exercises, sling on: a statement.
-    pub const POP_OR_FALL_SAME_DAY: &Entry = &TABLE[271];
+    pub const POP_OR_FALL_SAME_DAY: &Entry = &TABLE[273];
 
     /// no active external rotation before active motion opens after teres minor repair: day 42.
-    pub const POSTERIOR_CUFF_ACTIVE: &Entry = &TABLE[272];
+    pub const POSTERIOR_CUFF_ACTIVE: &Entry = &TABLE[274];
 
     /// first day of passive internal rotation, cross-body motion and shoulder-blade squeezing after teres minor repair: day 42.
-    pub const POSTERIOR_CUFF_START: &Entry = &TABLE[273];
+    pub const POSTERIOR_CUFF_START: &Entry = &TABLE[275];
 
     /// raising the arm, full range: 180 deg.
-    pub const RANGE_ELEVATION_MOST: &Entry = &TABLE[274];
+    pub const RANGE_ELEVATION_MOST: &Entry = &TABLE[276];
 
     /// how far an elbow is drawn back in exercise: 20 (20 to 30) deg.
-    pub const RANGE_EXTENSION_DRAWN_BACK: &Entry = &TABLE[275];
+    pub const RANGE_EXTENSION_DRAWN_BACK: &Entry = &TABLE[277];
 
     /// moving the arm backward, full range: 50 deg.
-    pub const RANGE_EXTENSION_MOST: &Entry = &TABLE[276];
+    pub const RANGE_EXTENSION_MOST: &Entry = &TABLE[278];
 
     /// turning the arm outward, full range: 90 deg.
-    pub const RANGE_EXTERNAL_ROTATION_MOST: &Entry = &TABLE[277];
+    pub const RANGE_EXTERNAL_ROTATION_MOST: &Entry = &TABLE[279];
 
     /// bringing the arm across the chest, counted from straight ahead: 40 deg.
-    pub const RANGE_HORIZONTAL_ADDUCTION_MOST: &Entry = &TABLE[278];
+    pub const RANGE_HORIZONTAL_ADDUCTION_MOST: &Entry = &TABLE[280];
 
     /// turning the arm inward, full range in front of the body: 70 deg.
-    pub const RANGE_INTERNAL_ROTATION_MOST: &Entry = &TABLE[279];
+    pub const RANGE_INTERNAL_ROTATION_MOST: &Entry = &TABLE[281];
 
     /// highest reading grade of a text for patients: 6 (6 to 8).
-    pub const READING_GRADE_GREATEST: &Entry = &TABLE[280];
+    pub const READING_GRADE_GREATEST: &Entry = &TABLE[282];
 
     /// age in completed years above which a record is taken for a slip of the pen: 120 years.
-    pub const RECORD_AGE_GREATEST: &Entry = &TABLE[281];
+    pub const RECORD_AGE_GREATEST: &Entry = &TABLE[283];
 
     /// elevation or abduction beyond which a safe arc is taken for a slip of the pen: 180 deg.
-    pub const RECORD_ELEVATION_GREATEST: &Entry = &TABLE[282];
+    pub const RECORD_ELEVATION_GREATEST: &Entry = &TABLE[284];
 
     /// extension past the body beyond which a safe arc is taken for a slip of the pen: 90 deg.
-    pub const RECORD_EXTENSION_GREATEST: &Entry = &TABLE[283];
+    pub const RECORD_EXTENSION_GREATEST: &Entry = &TABLE[285];
 
     /// retraction below which the highest Patte grade is an unlikely pair: 10 mm.
-    pub const RECORD_HIGH_PATTE_RETRACTION: &Entry = &TABLE[284];
+    pub const RECORD_HIGH_PATTE_RETRACTION: &Entry = &TABLE[286];
 
     /// horizontal adduction beyond which a safe arc is taken for a slip of the pen: 150 deg.
-    pub const RECORD_HORIZONTAL_ADDUCTION_GREATEST: &Entry = &TABLE[285];
+    pub const RECORD_HORIZONTAL_ADDUCTION_GREATEST: &Entry = &TABLE[287];
 
     /// Patte grade from which a partial-thickness tear is an unlikely pair: 2.
-    pub const RECORD_PARTIAL_TEAR_PATTE: &Entry = &TABLE[286];
+    pub const RECORD_PARTIAL_TEAR_PATTE: &Entry = &TABLE[288];
 
     /// retraction from which a partial-thickness tear is an unlikely pair: 10 mm.
-    pub const RECORD_PARTIAL_TEAR_RETRACTION: &Entry = &TABLE[287];
+    pub const RECORD_PARTIAL_TEAR_RETRACTION: &Entry = &TABLE[289];
 
     /// external or internal rotation beyond which, either way, a safe arc is taken for a slip of the pen: 120 deg.
-    pub const RECORD_ROTATION_GREATEST: &Entry = &TABLE[288];
+    pub const RECORD_ROTATION_GREATEST: &Entry = &TABLE[290];
 
     /// bone density T-score beyond which, up or down, a record is taken for a slip of the pen: 8.
-    pub const RECORD_T_SCORE_GREATEST: &Entry = &TABLE[289];
+    pub const RECORD_T_SCORE_GREATEST: &Entry = &TABLE[291];
 
     /// tear size or retraction above which a record is taken for a slip of the pen: 100 mm.
-    pub const RECORD_TEAR_SIZE_GREATEST: &Entry = &TABLE[290];
+    pub const RECORD_TEAR_SIZE_GREATEST: &Entry = &TABLE[292];
 
     /// first day of contact and overhead sport after a capsular release alone: day 84.
-    pub const RELEASE_CONTACT_SPORT_START: &Entry = &TABLE[291];
+    pub const RELEASE_CONTACT_SPORT_START: &Entry = &TABLE[293];
 
     /// first day of desk work after a capsular release alone: day 14.
-    pub const RELEASE_DESK_START: &Entry = &TABLE[292];
+    pub const RELEASE_DESK_START: &Entry = &TABLE[294];
 
     /// first day of driving after a capsular release alone: day 14.
-    pub const RELEASE_DRIVE_START: &Entry = &TABLE[293];
+    pub const RELEASE_DRIVE_START: &Entry = &TABLE[295];
 
     /// first day of effort without movement and of a load in the hand after a capsular release alone: day 14.
-    pub const RELEASE_EFFORT_START: &Entry = &TABLE[294];
+    pub const RELEASE_EFFORT_START: &Entry = &TABLE[296];
 
     /// first day of manual work after a capsular release alone: day 42.
-    pub const RELEASE_MANUAL_START: &Entry = &TABLE[295];
+    pub const RELEASE_MANUAL_START: &Entry = &TABLE[297];
 
     /// full motion at once after a capsular release alone: day 0.
-    pub const RELEASE_MOTION_AT_ONCE: &Entry = &TABLE[296];
+    pub const RELEASE_MOTION_AT_ONCE: &Entry = &TABLE[298];
 
     /// first day of resistance after a capsular release alone: day 28.
-    pub const RELEASE_RESISTED_START: &Entry = &TABLE[297];
+    pub const RELEASE_RESISTED_START: &Entry = &TABLE[299];
 
     /// first day of the second hand load after a capsular release alone: day 42.
-    pub const RELEASE_SECOND_LOAD_START: &Entry = &TABLE[298];
+    pub const RELEASE_SECOND_LOAD_START: &Entry = &TABLE[300];
 
     /// first day without a sling after a capsular release alone: day 3.
-    pub const RELEASE_SLING_UNTIL: &Entry = &TABLE[299];
+    pub const RELEASE_SLING_UNTIL: &Entry = &TABLE[301];
 
     /// first day of sport after a capsular release alone: day 42.
-    pub const RELEASE_SPORT_START: &Entry = &TABLE[300];
+    pub const RELEASE_SPORT_START: &Entry = &TABLE[302];
 
     /// elevation allowed for sling, rest, washing, dressing and the hanging arm: 45 deg.
-    pub const RESTING_ELEVATION: &Entry = &TABLE[301];
+    pub const RESTING_ELEVATION: &Entry = &TABLE[303];
 
     /// internal rotation with the forearm on the belly: 70 deg.
-    pub const RESTING_INTERNAL_ROTATION: &Entry = &TABLE[302];
+    pub const RESTING_INTERNAL_ROTATION: &Entry = &TABLE[304];
 
     /// rings come off the operated side; the hand may swell: a statement.
-    pub const RINGS_OFF: &Entry = &TABLE[303];
+    pub const RINGS_OFF: &Entry = &TABLE[305];
 
     /// what the surgeon saw to be safe on the table caps every mode and position of that movement: a statement.
-    pub const SAFE_ARC_CAPS: &Entry = &TABLE[304];
+    pub const SAFE_ARC_CAPS: &Entry = &TABLE[306];
 
     /// load in the hand in the later strengthening weeks (10 lb), until the surgeon names a load: 4.54 kg.
-    pub const SECOND_HAND_LOAD: &Entry = &TABLE[305];
+    pub const SECOND_HAND_LOAD: &Entry = &TABLE[307];
 
     /// minutes of an exercise session: 10 (5 to 10) min.
-    pub const SESSION_MINUTES: &Entry = &TABLE[306];
+    pub const SESSION_MINUTES: &Entry = &TABLE[308];
 
     /// exercise sessions a day: 4 (3 to 4) per day.
-    pub const SESSIONS_A_DAY: &Entry = &TABLE[307];
+    pub const SESSIONS_A_DAY: &Entry = &TABLE[309];
 
     /// sleep on the back or half sitting with a pillow under the arm, or on the other side; not on the operated side: a statement.
-    pub const SLEEP_POSITION: &Entry = &TABLE[308];
+    pub const SLEEP_POSITION: &Entry = &TABLE[310];
 
     /// first day on which the sling is no longer worn at all times: day 42.
-    pub const SLING_ALWAYS_UNTIL: &Entry = &TABLE[309];
+    pub const SLING_ALWAYS_UNTIL: &Entry = &TABLE[311];
 
     /// the sling stays on at night: a statement.
-    pub const SLING_AT_NIGHT: &Entry = &TABLE[310];
+    pub const SLING_AT_NIGHT: &Entry = &TABLE[312];
 
     /// sling fit: elbow deep in the sling and near a right angle, wrist carried, not tight, skin looked at: a statement.
-    pub const SLING_FIT: &Entry = &TABLE[311];
+    pub const SLING_FIT: &Entry = &TABLE[313];
 
     /// when the sling comes off: washing, dressing and exercises: a statement.
-    pub const SLING_OFF_FOR: &Entry = &TABLE[312];
+    pub const SLING_OFF_FOR: &Entry = &TABLE[314];
 
     /// hours out of the sling on the first day of weaning: 1 h.
-    pub const SLING_WEANING_FIRST_HOURS: &Entry = &TABLE[313];
+    pub const SLING_WEANING_FIRST_HOURS: &Entry = &TABLE[315];
 
     /// hours added on each further day of weaning: 1 h.
-    pub const SLING_WEANING_MORE_EACH_DAY: &Entry = &TABLE[314];
+    pub const SLING_WEANING_MORE_EACH_DAY: &Entry = &TABLE[316];
 
     /// first day without a sling: day 56.
-    pub const SLING_WEANING_UNTIL: &Entry = &TABLE[315];
+    pub const SLING_WEANING_UNTIL: &Entry = &TABLE[317];
 
     /// age in completed years above which the surgeon is asked whether to go slower: 70 years.
-    pub const SLOWER_AGE_OVER: &Entry = &TABLE[316];
+    pub const SLOWER_AGE_OVER: &Entry = &TABLE[318];
 
     /// Goutallier grade of any recorded muscle from which the surgeon is asked whether to go slower: 3.
-    pub const SLOWER_INFILTRATION_FROM: &Entry = &TABLE[317];
+    pub const SLOWER_INFILTRATION_FROM: &Entry = &TABLE[319];
 
     /// findings for which most surveyed surgeons go slower: a statement.
-    pub const SLOWER_OPINION: &Entry = &TABLE[318];
+    pub const SLOWER_OPINION: &Entry = &TABLE[320];
 
     /// poor tissue, high tension, a partial repair or a revision is treated one class slower: a statement.
-    pub const SLOWER_PRINCIPLE: &Entry = &TABLE[319];
+    pub const SLOWER_PRINCIPLE: &Entry = &TABLE[321];
 
     /// Patte grade of retraction that asks the surgeon whether to go slower: 3.
-    pub const SLOWER_RETRACTION_GRADE: &Entry = &TABLE[320];
+    pub const SLOWER_RETRACTION_GRADE: &Entry = &TABLE[322];
 
     /// a tear under this is small: 10 mm.
-    pub const SMALL_TEAR_BELOW: &Entry = &TABLE[321];
+    pub const SMALL_TEAR_BELOW: &Entry = &TABLE[323];
 
     /// first day of weaning for a small tear, where the surgeon chooses it: day 28.
-    pub const SMALL_TEAR_SLING_UNTIL: &Entry = &TABLE[322];
+    pub const SMALL_TEAR_SLING_UNTIL: &Entry = &TABLE[324];
 
     /// first day without a sling for a small tear, where the surgeon chooses it: day 42.
-    pub const SMALL_TEAR_WEANING_UNTIL: &Entry = &TABLE[323];
+    pub const SMALL_TEAR_WEANING_UNTIL: &Entry = &TABLE[325];
 
     /// first day of sport drills: day 140.
-    pub const SPORT_DRILLS_START: &Entry = &TABLE[324];
+    pub const SPORT_DRILLS_START: &Entry = &TABLE[326];
 
     /// first day of sport, opened by the surgeon: day 182.
-    pub const SPORT_START: &Entry = &TABLE[325];
+    pub const SPORT_START: &Entry = &TABLE[327];
 
     /// first day of active motion, small and medium repairs: day 42.
-    pub const STAGED_ACTIVE_START: &Entry = &TABLE[326];
+    pub const STAGED_ACTIVE_START: &Entry = &TABLE[328];
 
     /// first day of active-assisted motion, small and medium repairs: day 28.
-    pub const STAGED_ASSISTED_START: &Entry = &TABLE[327];
+    pub const STAGED_ASSISTED_START: &Entry = &TABLE[329];
 
     /// first day of active-assisted motion upright; before it only lying on the back: day 35.
-    pub const STAGED_ASSISTED_UPRIGHT_START: &Entry = &TABLE[328];
+    pub const STAGED_ASSISTED_UPRIGHT_START: &Entry = &TABLE[330];
 
     /// first day of hand behind the back, extension past the body and cross-body motion: day 42.
-    pub const STAGED_BEHIND_THE_BACK_START: &Entry = &TABLE[329];
+    pub const STAGED_BEHIND_THE_BACK_START: &Entry = &TABLE[331];
 
     /// first day of gentle shoulder-blade exercises, arm supported: day 14.
-    pub const STAGED_BLADE_START: &Entry = &TABLE[330];
+    pub const STAGED_BLADE_START: &Entry = &TABLE[332];
 
     /// first day of a load in the hand: day 84.
-    pub const STAGED_HAND_LOAD_START: &Entry = &TABLE[331];
+    pub const STAGED_HAND_LOAD_START: &Entry = &TABLE[333];
 
     /// first day of effort without movement: day 49.
-    pub const STAGED_ISOMETRIC_START: &Entry = &TABLE[332];
+    pub const STAGED_ISOMETRIC_START: &Entry = &TABLE[334];
 
     /// first day of a load above the shoulder: day 140.
-    pub const STAGED_OVERHEAD_LOAD_START: &Entry = &TABLE[333];
+    pub const STAGED_OVERHEAD_LOAD_START: &Entry = &TABLE[335];
 
     /// highest passive elevation before active motion opens: 90 deg.
-    pub const STAGED_PASSIVE_ELEVATION: &Entry = &TABLE[334];
+    pub const STAGED_PASSIVE_ELEVATION: &Entry = &TABLE[336];
 
     /// widest passive external rotation before active motion opens: 20 deg.
-    pub const STAGED_PASSIVE_EXTERNAL_ROTATION: &Entry = &TABLE[335];
+    pub const STAGED_PASSIVE_EXTERNAL_ROTATION: &Entry = &TABLE[337];
 
     /// first day of passive motion, small and medium repairs: day 14.
-    pub const STAGED_PASSIVE_START: &Entry = &TABLE[336];
+    pub const STAGED_PASSIVE_START: &Entry = &TABLE[338];
 
     /// first day of resistance for shoulder and shoulder blade: day 84.
-    pub const STAGED_RESISTED_START: &Entry = &TABLE[337];
+    pub const STAGED_RESISTED_START: &Entry = &TABLE[339];
 
     /// gate of the return stage: day 140.
-    pub const STAGED_RETURN_GATE: &Entry = &TABLE[338];
+    pub const STAGED_RETURN_GATE: &Entry = &TABLE[340];
 
     /// first day of the second hand load: day 112.
-    pub const STAGED_SECOND_HAND_LOAD_START: &Entry = &TABLE[339];
+    pub const STAGED_SECOND_HAND_LOAD_START: &Entry = &TABLE[341];
 
     /// gate of the strengthening stage: day 84.
-    pub const STAGED_STRENGTHENING_GATE: &Entry = &TABLE[340];
+    pub const STAGED_STRENGTHENING_GATE: &Entry = &TABLE[342];
 
     /// first day of end-range stretch: day 84.
-    pub const STAGED_STRETCH_START: &Entry = &TABLE[341];
+    pub const STAGED_STRETCH_START: &Entry = &TABLE[343];
 
     /// first day of weight through the arm: day 84.
-    pub const STAGED_WEIGHT_THROUGH_ARM_START: &Entry = &TABLE[342];
+    pub const STAGED_WEIGHT_THROUGH_ARM_START: &Entry = &TABLE[344];
 
     /// stick-assisted elevation is given without a measured value for infraspinatus: a statement.
-    pub const STICK_ELEVATION_EXCEPTION: &Entry = &TABLE[343];
+    pub const STICK_ELEVATION_EXCEPTION: &Entry = &TABLE[345];
 
     /// stick-assisted external rotation is given without a measured value for infraspinatus: a statement.
-    pub const STICK_EXTERNAL_ROTATION_EXCEPTION: &Entry = &TABLE[344];
+    pub const STICK_EXTERNAL_ROTATION_EXCEPTION: &Entry = &TABLE[346];
 
     /// shoulders called stiff by the clinician at 16 to 24 weeks: 3.3 %.
-    pub const STIFF_CLINICIAN_HALF_YEAR: &Entry = &TABLE[345];
+    pub const STIFF_CLINICIAN_HALF_YEAR: &Entry = &TABLE[347];
 
     /// shoulders called stiff by the clinician at one year: 1.6 %.
-    pub const STIFF_CLINICIAN_ONE_YEAR: &Entry = &TABLE[346];
+    pub const STIFF_CLINICIAN_ONE_YEAR: &Entry = &TABLE[348];
 
     /// shoulders called stiff by the clinician at 12 weeks: 7.3 %.
-    pub const STIFF_CLINICIAN_TWELVE_WEEKS: &Entry = &TABLE[347];
+    pub const STIFF_CLINICIAN_TWELVE_WEEKS: &Entry = &TABLE[349];
 
     /// passive elevation below which a shoulder counts as stiff at 6 to 8 weeks, together with external rotation: 100 deg.
-    pub const STIFF_EARLY_ELEVATION: &Entry = &TABLE[348];
+    pub const STIFF_EARLY_ELEVATION: &Entry = &TABLE[350];
 
     /// passive external rotation below which a shoulder counts as stiff at 6 to 8 weeks, together with elevation: 30 deg.
-    pub const STIFF_EARLY_EXTERNAL_ROTATION: &Entry = &TABLE[349];
+    pub const STIFF_EARLY_EXTERNAL_ROTATION: &Entry = &TABLE[351];
 
     /// shoulders stiff at 6 to 8 weeks by that definition: 23 %.
-    pub const STIFF_EARLY_RATE: &Entry = &TABLE[350];
+    pub const STIFF_EARLY_RATE: &Entry = &TABLE[352];
 
     /// forward elevation below which a shoulder counts as stiff at 90 days: 100 deg.
-    pub const STIFF_NINETY_DAYS_ELEVATION: &Entry = &TABLE[351];
+    pub const STIFF_NINETY_DAYS_ELEVATION: &Entry = &TABLE[353];
 
     /// external rotation at the side below which a shoulder counts as stiff at 90 days: 10 deg.
-    pub const STIFF_NINETY_DAYS_EXTERNAL_ROTATION: &Entry = &TABLE[352];
+    pub const STIFF_NINETY_DAYS_EXTERNAL_ROTATION: &Entry = &TABLE[354];
 
     /// external rotation at 90 abduction below which a shoulder counts as stiff at 90 days: 30 deg.
-    pub const STIFF_NINETY_DAYS_EXTERNAL_ROTATION_AT_90: &Entry = &TABLE[353];
+    pub const STIFF_NINETY_DAYS_EXTERNAL_ROTATION_AT_90: &Entry = &TABLE[355];
 
     /// day from which passive motion may be opened where the surgeon names a loosening for a stiff shoulder: day 1.
-    pub const STIFF_PASSIVE_FROM: &Entry = &TABLE[354];
+    pub const STIFF_PASSIVE_FROM: &Entry = &TABLE[356];
 
     /// passive flexion below which a shoulder counts as stiff at three months; either is enough: 120 deg.
-    pub const STIFF_THREE_MONTHS_ELEVATION: &Entry = &TABLE[355];
+    pub const STIFF_THREE_MONTHS_ELEVATION: &Entry = &TABLE[357];
 
     /// external rotation at the side below which a shoulder counts as stiff at three months; either is enough: 30 deg.
-    pub const STIFF_THREE_MONTHS_EXTERNAL_ROTATION: &Entry = &TABLE[356];
+    pub const STIFF_THREE_MONTHS_EXTERNAL_ROTATION: &Entry = &TABLE[358];
 
     /// shoulders stiff at three months by that definition: 14.2 %.
-    pub const STIFF_THREE_MONTHS_RATE: &Entry = &TABLE[357];
+    pub const STIFF_THREE_MONTHS_RATE: &Entry = &TABLE[359];
 
     /// shoulders with moderate or severe stiffness at three months in the study of early pain: 36.1 %.
-    pub const STIFF_THREE_MONTHS_RATE_EARLY_PAIN: &Entry = &TABLE[358];
+    pub const STIFF_THREE_MONTHS_RATE_EARLY_PAIN: &Entry = &TABLE[360];
 
     /// shoulders stiff at three months in the study of synovitis: 11 %.
-    pub const STIFF_THREE_MONTHS_RATE_SYNOVITIS: &Entry = &TABLE[359];
+    pub const STIFF_THREE_MONTHS_RATE_SYNOVITIS: &Entry = &TABLE[361];
 
     /// stiffness is the one finding for which most surveyed surgeons go faster: a statement.
-    pub const STIFFNESS_OPINION: &Entry = &TABLE[360];
+    pub const STIFFNESS_OPINION: &Entry = &TABLE[362];
 
     /// first day of active internal rotation, hand behind the back, active extension and shoulder-blade exercises after subscapularis repair: day 42.
-    pub const SUBSCAPULARIS_ACTIVE_START: &Entry = &TABLE[361];
+    pub const SUBSCAPULARIS_ACTIVE_START: &Entry = &TABLE[363];
 
     /// external rotation at the first step, complete or open: 30 deg.
-    pub const SUBSCAPULARIS_COMPLETE_FIRST: &Entry = &TABLE[362];
+    pub const SUBSCAPULARIS_COMPLETE_FIRST: &Entry = &TABLE[364];
 
     /// external rotation at the last step, complete or open: 90 deg.
-    pub const SUBSCAPULARIS_COMPLETE_FOURTH: &Entry = &TABLE[363];
+    pub const SUBSCAPULARIS_COMPLETE_FOURTH: &Entry = &TABLE[365];
 
     /// external rotation at the second step, complete or open: 45 deg.
-    pub const SUBSCAPULARIS_COMPLETE_SECOND: &Entry = &TABLE[364];
+    pub const SUBSCAPULARIS_COMPLETE_SECOND: &Entry = &TABLE[366];
 
     /// external rotation at the third step, complete or open: 60 deg.
-    pub const SUBSCAPULARIS_COMPLETE_THIRD: &Entry = &TABLE[365];
+    pub const SUBSCAPULARIS_COMPLETE_THIRD: &Entry = &TABLE[367];
 
     /// first step day of external rotation after subscapularis repair: day 28.
-    pub const SUBSCAPULARIS_FIRST_STEP: &Entry = &TABLE[366];
+    pub const SUBSCAPULARIS_FIRST_STEP: &Entry = &TABLE[368];
 
     /// fourth step day of external rotation after complete or open subscapularis repair: day 70.
-    pub const SUBSCAPULARIS_FOURTH_STEP: &Entry = &TABLE[367];
+    pub const SUBSCAPULARIS_FOURTH_STEP: &Entry = &TABLE[369];
 
     /// last step day of external rotation after complete or open subscapularis repair: day 84.
-    pub const SUBSCAPULARIS_LAST_STEP: &Entry = &TABLE[368];
+    pub const SUBSCAPULARIS_LAST_STEP: &Entry = &TABLE[370];
 
     /// the later day a surgeon may choose: day 84.
-    pub const SUBSCAPULARIS_RESISTED_LATER: &Entry = &TABLE[369];
+    pub const SUBSCAPULARIS_RESISTED_LATER: &Entry = &TABLE[371];
 
     /// first day of effort or resistance in internal rotation after subscapularis repair: day 56.
-    pub const SUBSCAPULARIS_RESISTED_START: &Entry = &TABLE[370];
+    pub const SUBSCAPULARIS_RESISTED_START: &Entry = &TABLE[372];
 
     /// second step day of external rotation after subscapularis repair: day 42.
-    pub const SUBSCAPULARIS_SECOND_STEP: &Entry = &TABLE[371];
+    pub const SUBSCAPULARIS_SECOND_STEP: &Entry = &TABLE[373];
 
     /// external rotation while a subscapularis repair is fresh: 0 deg.
-    pub const SUBSCAPULARIS_SHUT: &Entry = &TABLE[372];
+    pub const SUBSCAPULARIS_SHUT: &Entry = &TABLE[374];
 
     /// third step day of external rotation after subscapularis repair: day 56.
-    pub const SUBSCAPULARIS_THIRD_STEP: &Entry = &TABLE[373];
+    pub const SUBSCAPULARIS_THIRD_STEP: &Entry = &TABLE[375];
 
     /// external rotation at the first step, upper part, arthroscopic: 45 deg.
-    pub const SUBSCAPULARIS_UPPER_FIRST: &Entry = &TABLE[374];
+    pub const SUBSCAPULARIS_UPPER_FIRST: &Entry = &TABLE[376];
 
     /// external rotation at the second step, upper part, arthroscopic: 90 deg.
-    pub const SUBSCAPULARIS_UPPER_SECOND: &Entry = &TABLE[375];
+    pub const SUBSCAPULARIS_UPPER_SECOND: &Entry = &TABLE[377];
 
     /// same day: swollen arm, or swollen or tender calf: a statement.
-    pub const SWELLING_SAME_DAY: &Entry = &TABLE[376];
+    pub const SWELLING_SAME_DAY: &Entry = &TABLE[378];
 
     /// turning outward with the forearm on a table is given without a measured value, where the other arm cannot drive a stick: a statement.
-    pub const TABLE_EXTERNAL_ROTATION_EXCEPTION: &Entry = &TABLE[377];
+    pub const TABLE_EXTERNAL_ROTATION_EXCEPTION: &Entry = &TABLE[379];
 
     /// elevation with the forearm resting on a table in front: 40 deg.
-    pub const TABLE_SLIDE_START: &Entry = &TABLE[378];
+    pub const TABLE_SLIDE_START: &Entry = &TABLE[380];
 
     /// minutes until pain tablets work: 30 (30 to 60) min.
-    pub const TABLET_EFFECT_FROM: &Entry = &TABLE[379];
+    pub const TABLET_EFFECT_FROM: &Entry = &TABLE[381];
 
     /// greatest tear dimension from which a tear is treated as large: 30 mm.
-    pub const TEAR_CLASS_LARGE_FROM: &Entry = &TABLE[380];
+    pub const TEAR_CLASS_LARGE_FROM: &Entry = &TABLE[382];
 
     /// greatest tear dimension above which a tear is of the largest class; the size itself is not: 50 mm.
-    pub const TEAR_CLASS_MASSIVE_ABOVE: &Entry = &TABLE[381];
+    pub const TEAR_CLASS_MASSIVE_ABOVE: &Entry = &TABLE[383];
 
     /// greatest tear dimension below which a tear is of the smallest class: 10 mm.
-    pub const TEAR_CLASS_SMALL_BELOW: &Entry = &TABLE[382];
+    pub const TEAR_CLASS_SMALL_BELOW: &Entry = &TABLE[384];
 
     /// a tenotomy is treated as a tenodesis at the start: a statement.
-    pub const TENOTOMY_AS_TENODESIS: &Entry = &TABLE[383];
+    pub const TENOTOMY_AS_TENODESIS: &Entry = &TABLE[385];
 
     /// resistance at the elbow after tenotomy, where the surgeon chooses early use: day 42.
-    pub const TENOTOMY_EARLY_RESISTED: &Entry = &TABLE[384];
+    pub const TENOTOMY_EARLY_RESISTED: &Entry = &TABLE[386];
 
     /// total loss of motion before surgery, smallest group, upper end: 20 (0 to 20) deg.
-    pub const TOTAL_DEFICIT_FIRST_GROUP: &Entry = &TABLE[385];
+    pub const TOTAL_DEFICIT_FIRST_GROUP: &Entry = &TABLE[387];
 
     /// total loss of motion before surgery, middle group, upper end: 70 (25 to 70) deg.
-    pub const TOTAL_DEFICIT_SECOND_GROUP: &Entry = &TABLE[386];
+    pub const TOTAL_DEFICIT_SECOND_GROUP: &Entry = &TABLE[388];
 
     /// a tear over this is very large: 50 mm.
-    pub const VERY_LARGE_ABOVE: &Entry = &TABLE[387];
+    pub const VERY_LARGE_ABOVE: &Entry = &TABLE[389];
 
     /// same day: vomiting that goes on, no urine: a statement.
-    pub const VOMITING_URINE_SAME_DAY: &Entry = &TABLE[388];
+    pub const VOMITING_URINE_SAME_DAY: &Entry = &TABLE[390];
 
     /// weight through one arm in rising from a chair with both hands, estimated: 15 kg.
-    pub const WEIGHT_THROUGH_ARM_CHAIR_RISE: &Entry = &TABLE[389];
+    pub const WEIGHT_THROUGH_ARM_CHAIR_RISE: &Entry = &TABLE[391];
 
     /// weight through one arm in a push-up on the toes, estimated: 30 kg.
-    pub const WEIGHT_THROUGH_ARM_FLOOR_PUSH: &Entry = &TABLE[390];
+    pub const WEIGHT_THROUGH_ARM_FLOOR_PUSH: &Entry = &TABLE[392];
 
     /// weight through one arm in a push-up on the knees, estimated: 20 kg.
-    pub const WEIGHT_THROUGH_ARM_KNEELING_PUSH: &Entry = &TABLE[391];
+    pub const WEIGHT_THROUGH_ARM_KNEELING_PUSH: &Entry = &TABLE[393];
 
     /// weight through one arm in leaning lightly on a hand or an elbow, estimated: 5 kg.
-    pub const WEIGHT_THROUGH_ARM_LEAN: &Entry = &TABLE[392];
+    pub const WEIGHT_THROUGH_ARM_LEAN: &Entry = &TABLE[394];
 
     /// weight through one arm in lying on that side, estimated: 12 kg.
-    pub const WEIGHT_THROUGH_ARM_LYING_ON: &Entry = &TABLE[393];
+    pub const WEIGHT_THROUGH_ARM_LYING_ON: &Entry = &TABLE[395];
 
     /// weight through one arm in a push-up at the wall, estimated: 10 kg.
-    pub const WEIGHT_THROUGH_ARM_WALL_PUSH: &Entry = &TABLE[394];
+    pub const WEIGHT_THROUGH_ARM_WALL_PUSH: &Entry = &TABLE[396];
 
     /// first day on which the wound may be wet without a watertight cover, once healed: day 10.
-    pub const WOUND_DRY_UNTIL: &Entry = &TABLE[395];
+    pub const WOUND_DRY_UNTIL: &Entry = &TABLE[397];
 
     /// same day: spreading redness, pus, heat, swelling or opening of the wound, a stain past the edge of the dressing: a statement.
-    pub const WOUND_SIGNS_SAME_DAY: &Entry = &TABLE[396];
+    pub const WOUND_SIGNS_SAME_DAY: &Entry = &TABLE[398];
 
     /// first day of the wound visit: day 10.
-    pub const WOUND_VISIT_FROM: &Entry = &TABLE[397];
+    pub const WOUND_VISIT_FROM: &Entry = &TABLE[399];
 
     /// last day of the wound visit: day 14.
-    pub const WOUND_VISIT_UNTIL: &Entry = &TABLE[398];
+    pub const WOUND_VISIT_UNTIL: &Entry = &TABLE[400];
 }

@@ -85,7 +85,17 @@ pub(crate) fn loosen(dated: &mut Dated<'_>, settings: &Settings, sink: &mut Sink
             .max();
         let beyond =
             (loosening.key.is_load() || loosening.key.is_effort()) && ever.is_none_or(|ever| loosening.up_to > ever);
+        // What is shut and would be opened counts by how much earlier than the plan it opens.
+        let early = lanes.iter().any(|&lane| {
+            let shut = looser.iter().copied().find(|&day| !dated.unloosened(lane, day).is_open());
+            let opens = (0..dated.horizon()).find(|&day| dated.unloosened(lane, day) >= loosening.up_to);
+            shut.is_some_and(|from| {
+                let opens = opens.unwrap_or(dated.horizon());
+                opens.saturating_sub(from) > evidence::ids::LARGE_LOOSENING_DAYS.days().count()
+            })
+        });
         let large = beyond
+            || early
             || together.len() > usize::from(evidence::ids::LARGE_LOOSENING_DAYS.days().count())
             || greatest.is_some_and(|degrees| degrees > evidence::ids::LARGE_LOOSENING_DEGREES.degrees());
         if large && loosening.confirm.as_ref().map(|confirm| &confirm.value) != Some(&loosening.written.value) {

@@ -39,7 +39,8 @@ impl Moves {
             .map(|&joint| {
                 let mut edges = vec![0_i32; length + 1];
                 for hold in holds.iter().filter(|hold| hold.joint.is_none_or(|only| only == joint)) {
-                    let from = usize::from(hold.from_day).min(length);
+                    // There is no day before the day of surgery: a hold from it keeps day 0 and moves the rest by its whole length.
+                    let from = usize::from(hold.from_day).clamp(1, length);
                     edges[from] += 1;
                     edges[(from + usize::from(hold.days)).min(length)] -= 1;
                 }
@@ -140,6 +141,6 @@ mod tests {
     #[test]
     fn a_hold_on_the_day_of_surgery_keeps_day_0() {
         let moves = Moves::new(&[hold(0, 3)], &[], 100);
-        assert_eq!([0, 1, 2, 3, 4].map(|day| moves.lives(Joint::Shoulder, day)), [0, 0, 0, 1, 2]);
+        assert_eq!([0, 1, 2, 3, 4, 5].map(|day| moves.lives(Joint::Shoulder, day)), [0, 0, 0, 0, 1, 2]);
     }
 }

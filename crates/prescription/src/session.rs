@@ -153,7 +153,11 @@ impl Sessions<'_> {
         let candidates = self.catalogue.of(Kind::Exercise).filter(|candidate| {
             candidate.purpose == Some(purpose)
                 && candidate.supervision == Supervision::Home
-                && candidate.target().is_some_and(|target| target.key.mode <= mode)
+                && candidate.target().zip(entry.target()).is_some_and(|(target, dropped)| {
+                    // Below the shoulder another movement is no substitute.
+                    let same = target.key.joint == dropped.key.joint && target.key.movement == dropped.key.movement;
+                    target.key.mode <= mode && (same || operative::Facts::protects(dropped.key.joint))
+                })
                 && !listed.iter().any(|used| used.id == candidate.id)
         });
         for candidate in candidates {
@@ -348,7 +352,7 @@ impl Sessions<'_> {
         }
         let leans_on_it = match entry.other_arm {
             OtherArm::None => return Ok(()),
-            OtherArm::Steadies => facts.other_arm_operated(),
+            OtherArm::Steadies => facts.other_arm_operated() || (!facts.other_arm_helps() && leans_hard(entry)),
             OtherArm::Helps | OtherArm::Drives => !facts.other_arm_helps(),
         };
         if leans_on_it { Err("needs the other arm, which is not known to be sound".into()) } else { Ok(()) }
@@ -395,6 +399,14 @@ pub(crate) fn ceiling(day: u16, first_active: Option<u16>, settled: Option<Activ
 const OUTWARD: Key = Key::any(Joint::Shoulder, Movement::ExternalRotation, Mode::Passive);
 
 static NEUTRAL: Cell = Cell::up_to_zero_degrees();
+
+/// Whether more than a light lean goes through the other arm.
+fn leans_hard(entry: &Entry) -> bool {
+    entry.other_demands.iter().any(|demand| {
+        demand.key.movement == Movement::WeightThroughTheArm
+            && !matches!(demand.amount, Amount::Load(load) if load <= ids::WEIGHT_THROUGH_ARM_LEAN.kilograms())
+    })
+}
 
 /// An effort at the side holds the forearm straight ahead.
 fn needs_neutral(entry: &Entry) -> bool {

@@ -95,11 +95,13 @@ fn told<'a>(
         let date = day.date(date);
         (clinic.days.is_empty() || clinic.days.contains(&date.weekday())) && !clinic.holidays.contains(&date)
     };
-    // Where the settings name clinic days, the window is one day of the clinic if there is one.
+    // Where the settings name clinic days, the window runs from the first to the last of them inside it.
     let window: Vec<PostoperativeDay> =
         (first.count()..=last.count()).map(PostoperativeDay::new).filter(is_clinic).collect();
     let (from, until) = match (&window[..], clinic.days.is_empty()) {
-        ([only_first, ..], false) => (*only_first, *only_first),
+        // One day alone would read "between Monday and Monday".
+        ([only], false) => (*only, last),
+        ([first, .., last], false) => (*first, *last),
         _ => (first, last),
     };
     told.extend([

@@ -36,6 +36,23 @@ impl Inputs {
         }
     }
 
+    /// Opens a file in which everything is optional: an empty one is as good as none.
+    fn open_optional(&mut self, path: &Path) -> Option<Option<FileId>> {
+        match files::read(path, &mut self.sources) {
+            Ok(file) => Some(Some(file)),
+            Err(FileFault::Unusable(fault)) if fault.code == "empty-file" => Some(None),
+            Err(FileFault::Unusable(fault)) => {
+                self.sink.push(fault);
+                None
+            }
+            Err(FileFault::CannotRead(fault)) => {
+                self.could_not_run = true;
+                self.sink.push(fault);
+                None
+            }
+        }
+    }
+
     fn text(&self, file: FileId) -> String {
         self.sources.get(file).map(|source| source.text.clone()).unwrap_or_default()
     }
@@ -50,7 +67,7 @@ impl Inputs {
     /// Reads the settings; the built-in defaults where none are named.
     pub fn settings(&mut self, path: Option<&Path>) -> Option<Settings> {
         let Some(path) = path else { return Some(Settings::default()) };
-        let file = self.open(path)?;
+        let Some(file) = self.open_optional(path)? else { return Some(Settings::default()) };
         let text = self.text(file);
         prescription::read_settings(file, &text, &mut self.sink)
     }
@@ -58,7 +75,7 @@ impl Inputs {
     /// Reads what was opened; nothing beyond the first stage where no file is named.
     pub fn openings(&mut self, path: Option<&Path>) -> Option<Openings> {
         let Some(path) = path else { return Some(Openings::default()) };
-        let file = self.open(path)?;
+        let Some(file) = self.open_optional(path)? else { return Some(Openings::default()) };
         let text = self.text(file);
         prescription::read_opened(file, &text, &mut self.sink)
     }

@@ -11,6 +11,8 @@ use crate::view::dates;
 use crate::view::paint::{FAINT, HEADING, LOUD, VALUE, paint, wrapped};
 
 const WIDTH: usize = 98;
+/// So many loosenings stand at the head; a longer list stands at the end.
+const FIRST_LOOSENED: usize = 4;
 
 /// The whole page.
 pub fn page(of: &Prescription, shelf: &Shelf, why: bool) -> String {
@@ -25,6 +27,12 @@ pub fn page(of: &Prescription, shelf: &Shelf, why: bool) -> String {
     gates(&mut page, of, why);
     returns(&mut page, of, shelf, why);
     visits(&mut page, of);
+    if of.loosened.len() > FIRST_LOOSENED {
+        section(&mut page, "Loosened by the surgeon");
+        for line in &of.loosened {
+            let _ = writeln!(page, "  {}", wrapped(line, WIDTH, "    "));
+        }
+    }
     cautions(&mut page, of, shelf);
     page
 }
@@ -73,8 +81,12 @@ fn head(page: &mut String, of: &Prescription, why: bool) {
             );
         }
     }
-    for line in &of.loosened {
+    for line in of.loosened.iter().take(FIRST_LOOSENED) {
         let _ = writeln!(page, "  {} {}", paint(LOUD, "loosened by the surgeon:"), wrapped(line, WIDTH - 26, "    "));
+    }
+    if of.loosened.len() > FIRST_LOOSENED {
+        let more = of.loosened.len() - FIRST_LOOSENED;
+        let _ = writeln!(page, "  {} {more} more, listed at the end", paint(LOUD, "loosened by the surgeon:"));
     }
     for line in &of.moved {
         let _ = writeln!(page, "  {} {line}", paint(HEADING, "moved:"));

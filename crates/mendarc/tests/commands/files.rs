@@ -40,8 +40,28 @@ fn a_record_of_a_mebibyte_is_still_read() {
 #[test]
 fn text_that_is_none() {
     refused(b"[patient]\nid = \"\xff\xfe\"\n", "not-utf-8");
-    refused("", "empty-file");
-    refused(" \n\t\n", "empty-file");
+}
+
+#[test]
+fn an_empty_record_is_refused_and_empty_settings_are_as_good_as_none() {
+    for content in ["", " \n\t\n"] {
+        let files = Written::new();
+        let empty = files.file("empty.toml", content);
+        for arguments in [
+            &["prescribe", &empty, "--json"][..],
+            &["may", "drive", &empty, "--on", "2026-04-20", "--json"],
+            &["prescribe", "examples/small-cuff.toml", "--other", &empty, "--json"],
+        ] {
+            let run = mendarc(arguments);
+            assert_eq!(run.status, 1, "{arguments:?}: {}", run.stderr);
+            assert_eq!(run.codes("error"), ["empty-file"], "{arguments:?}");
+        }
+        let plain = mendarc(&["prescribe", "examples/small-cuff.toml", "--json"]);
+        for option in ["--settings", "--opened"] {
+            let run = mendarc(&["prescribe", "examples/small-cuff.toml", option, &empty, "--json"]);
+            assert_eq!((run.status, &run.stdout), (0, &plain.stdout), "{option}");
+        }
+    }
 }
 
 #[test]
