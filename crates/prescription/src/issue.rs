@@ -79,24 +79,6 @@ pub(crate) struct Context<'c> {
 /// choice or loosening lacks its reason or confirmation, or the day asked for is
 /// before the operation. Nothing partial is ever given.
 pub fn prescribe(case: &Case<'_>, sink: &mut Sink) -> Option<Issued> {
-    if let Some(on) = case.on
-        && on < case.record.operation_date()
-    {
-        sink.push(
-            Diagnostic::error(
-                "before-surgery",
-                format!("{on} is before the operation on {}", case.record.operation_date()),
-            )
-            .help("ask for a day from the operation on"),
-        );
-        return None;
-    }
-    if let Some(on) = case.on
-        && PostoperativeDay::of(on, case.record.operation_date()).is_none()
-    {
-        sink.push(Diagnostic::error("date-too-far", format!("{on} lies too far after the operation")));
-        return None;
-    }
     let errors = sink.errors();
     let prescription = with_context(case, sink, |context, opened, extras| {
         let mut own_sink = Sink::new();
@@ -122,6 +104,9 @@ pub(crate) fn with_context<T>(
     then: impl FnOnce(&Context<'_>, &Opened, &Extras) -> T,
 ) -> Option<T> {
     let errors = sink.errors();
+    if let Some(on) = case.on {
+        day_of(on, case.record.operation_date(), sink)?;
+    }
     let facts = facts(case.record);
     let family = case.library.family(&facts).or_else(|| {
         sink.push(Diagnostic::error("no-protocol-covers", "no shipped protocol covers this operation"));
@@ -190,6 +175,23 @@ pub(crate) fn with_context<T>(
         operated_on: case.record.operation_date(),
     };
     Some(then(&context, &opened, &Extras { loosened, moved, requested: chosen.requested }))
+}
+
+/// The postoperative day of a date that is asked about.
+///
+/// # Errors
+/// `before-surgery` and `date-too-far`.
+pub(crate) fn day_of(on: Date, operated_on: Date, sink: &mut Sink) -> Option<PostoperativeDay> {
+    let day = PostoperativeDay::of(on, operated_on);
+    if day.is_none() {
+        sink.push(if on < operated_on {
+            Diagnostic::error("before-surgery", format!("{on} is before the operation on {operated_on}"))
+                .help("ask for a day from the operation on")
+        } else {
+            Diagnostic::error("date-too-far", format!("{on} lies too far after the operation"))
+        });
+    }
+    day
 }
 
 /// The other shoulder's plan, from its record alone.

@@ -7,7 +7,7 @@ use jiff::civil::Date;
 use plan::Reason;
 use quantity::PostoperativeDay;
 
-use crate::issue::{Case, with_context};
+use crate::issue::{Case, day_of, with_context};
 use crate::returns::{DayOffers, Obstacle, dateline, first_day};
 use crate::today::Effective;
 
@@ -65,17 +65,7 @@ pub fn may(case: &Case<'_>, activity: &str, on: Date, sink: &mut Sink) -> Option
         sink.push(fault);
         return None;
     };
-    if on > case.record.operation_date() && PostoperativeDay::of(on, case.record.operation_date()).is_none() {
-        sink.push(Diagnostic::error("date-too-far", format!("{on} lies too far after the operation")));
-        return None;
-    }
-    let Some(asked) = PostoperativeDay::of(on, case.record.operation_date()) else {
-        sink.push(Diagnostic::error(
-            "before-surgery",
-            format!("{on} is before the operation on {}", case.record.operation_date()),
-        ));
-        return None;
-    };
+    let asked = day_of(on, case.record.operation_date(), sink)?;
     with_context(case, sink, |context, opened, _| {
         let dated = context.dated;
         let day = asked.count().min(dated.horizon().saturating_sub(1));

@@ -4,7 +4,7 @@ use body::{Joint, Key};
 use diagnostic::Spanned;
 use jiff::civil::{Date, Weekday};
 use plan::Cell;
-use quantity::Degrees;
+use quantity::{Degrees, PostoperativeDay};
 
 /// The surgeon's settings; everything is optional.
 #[derive(Debug, Clone, Default)]
@@ -49,6 +49,31 @@ pub struct Clinic {
     pub holidays: Vec<Date>,
     /// The zone of the practice's clock.
     pub time_zone: Option<String>,
+}
+
+impl Clinic {
+    /// Whether patients are seen on a date; any date that is no holiday where no clinic days are set.
+    pub fn sees_patients_on(&self, date: Date) -> bool {
+        (self.days.is_empty() || self.days.contains(&date.weekday())) && !self.holidays.contains(&date)
+    }
+
+    /// The dates between which a visit may fall.
+    ///
+    /// # Method
+    /// Where clinic days are set, from the first to the last of them inside the days from `first` to `last`;
+    /// where only one lies inside, from it to the last day; otherwise the days as they are.
+    pub fn window(&self, operated_on: Date, first: PostoperativeDay, last: PostoperativeDay) -> (Date, Date) {
+        let ends = (first.date(operated_on), last.date(operated_on));
+        let seen: Vec<Date> = (first.count()..=last.count())
+            .map(|day| PostoperativeDay::new(day).date(operated_on))
+            .filter(|&date| self.sees_patients_on(date))
+            .collect();
+        match (&seen[..], self.days.is_empty()) {
+            ([only], false) => (*only, ends.1),
+            ([first, .., last], false) => (*first, *last),
+            _ => ends,
+        }
+    }
 }
 
 /// Another protocol than the default, with its reason.
@@ -118,4 +143,25 @@ pub struct Loosening {
     pub confirm: Option<Spanned<String>>,
     /// Why.
     pub reason: Spanned<String>,
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use jiff::civil::date;
+
+    #[test]
+    fn a_window_keeps_to_clinic_days() {
+        let clinic = |days: &[Weekday]| Clinic { days: days.to_vec(), ..Clinic::default() };
+        let window = |clinic: Clinic, operated_on| {
+            clinic.window(operated_on, PostoperativeDay::new(10), PostoperativeDay::new(14))
+        };
+        // Days 10 to 14 after Monday 2 March 2026 are Thursday 12 to Monday 16 March.
+        let operated_on = date(2026, 3, 2);
+        let ends = (date(2026, 3, 12), date(2026, 3, 16));
+        assert_eq!(window(Clinic::default(), operated_on), ends);
+        assert_eq!(window(clinic(&[Weekday::Monday, Weekday::Thursday]), operated_on), ends);
+        assert_eq!(window(clinic(&[Weekday::Friday]), operated_on), (date(2026, 3, 13), ends.1));
+        assert_eq!(window(clinic(&[Weekday::Tuesday]), operated_on), ends, "none inside: the days as they are");
+    }
 }

@@ -32,6 +32,14 @@ struct StageOpenings {
     closed_on: Vec<u16>,
 }
 
+impl StageOpenings {
+    /// Whether it was opened by a day, and not closed again since.
+    fn is_open_by(&self, day: u16) -> bool {
+        let closed = self.closed_on.iter().copied().filter(|&closed| closed <= day).max();
+        self.opened_on.iter().any(|&opened| opened <= day && closed.is_none_or(|closed| opened > closed))
+    }
+}
+
 impl Opened {
     /// Sorts openings out; what cannot be is a diagnostic.
     pub(crate) fn new(
@@ -96,12 +104,7 @@ impl Opened {
             .enumerate()
             .map(|(order, stage)| {
                 let gate = self.moves.reached_by(stage.plan_gate, day);
-                let closed = stage.closed_on.iter().copied().filter(|&closed| closed <= day).max();
-                let opened = order == 0
-                    || stage
-                        .opened_on
-                        .iter()
-                        .any(|&opened| opened <= day && closed.is_none_or(|closed| opened > closed));
+                let opened = order == 0 || stage.is_open_by(day);
                 before = before && opened && gate <= day;
                 (stage.place, gate, before)
             })
@@ -111,9 +114,7 @@ impl Opened {
     /// Whether a stage was opened by a day, also where its gate still lies ahead.
     pub(crate) fn is_open(&self, place: usize, day: u16) -> bool {
         let Some(order) = self.stages.iter().position(|stage| stage.place == place) else { return false };
-        let stage = &self.stages[order];
-        let closed = stage.closed_on.iter().copied().filter(|&closed| closed <= day).max();
-        order == 0 || stage.opened_on.iter().any(|&opened| opened <= day && closed.is_none_or(|closed| opened > closed))
+        order == 0 || self.stages[order].is_open_by(day)
     }
 
     /// The stage in force on a day: the last one that is open.

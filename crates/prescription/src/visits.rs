@@ -62,11 +62,8 @@ fn no_clinic_day(purpose: &str) -> Diagnostic {
 /// The first clinic day on or after a day; the day itself where no clinic days are set.
 fn on_clinic_day(due: u16, purpose: String, operated_on: Date, clinic: &Clinic) -> Option<VisitLine> {
     let due_day = PostoperativeDay::new(due);
-    let is_clinic = |date: Date| {
-        (clinic.days.is_empty() || clinic.days.contains(&date.weekday())) && !clinic.holidays.contains(&date)
-    };
     let last = due.saturating_add(365); // not medical: a year of looking
-    let day = (due..=last).find(|&day| is_clinic(PostoperativeDay::new(day).date(operated_on)))?;
+    let day = (due..=last).find(|&day| clinic.sees_patients_on(PostoperativeDay::new(day).date(operated_on)))?;
     let day = PostoperativeDay::new(day);
     Some(VisitLine { due_day, day, date: day.date(operated_on), purpose })
 }

@@ -91,24 +91,12 @@ fn told<'a>(
     let first = evidence::ids::WOUND_VISIT_FROM.day();
     let last = evidence::ids::WOUND_VISIT_UNTIL.day();
     let dry = evidence::ids::WOUND_DRY_UNTIL.day();
-    let is_clinic = |day: &PostoperativeDay| {
-        let date = day.date(date);
-        (clinic.days.is_empty() || clinic.days.contains(&date.weekday())) && !clinic.holidays.contains(&date)
-    };
-    // Where the settings name clinic days, the window runs from the first to the last of them inside it.
-    let window: Vec<PostoperativeDay> =
-        (first.count()..=last.count()).map(PostoperativeDay::new).filter(is_clinic).collect();
-    let (from, until) = match (&window[..], clinic.days.is_empty()) {
-        // One day alone would read "between Monday and Monday".
-        ([only], false) => (*only, last),
-        ([first, .., last], false) => (*first, *last),
-        _ => (first, last),
-    };
+    let (from, until) = clinic.window(date, first, last);
     told.extend([
         ("side", side.name().into()),
         ("operation_date", on(PostoperativeDay::SURGERY).into()),
-        ("visit_from", on(from).into()),
-        ("visit_until", on(until).into()),
+        ("visit_from", dates::with_weekday(from).into()),
+        ("visit_until", dates::with_weekday(until).into()),
         ("dry_until", on(dry).into()),
         ("day_number", day.into()),
         ("night_number", night.into()),
