@@ -68,7 +68,6 @@ impl Sessions<'_> {
         }
         days.sort_unstable();
         days.dedup();
-        let first_active = self.first_active();
         let settling = ids::CLASS_SETTLING.days().count();
         let mut reached: Vec<(u16, ActivityClass)> = Vec::new();
         let mut sessions = Vec::new();
@@ -76,7 +75,12 @@ impl Sessions<'_> {
         while let Some(&day) = days.get(at) {
             at += 1;
             let settled = reached.iter().filter(|(since, _)| since + settling <= day).map(|(_, class)| *class).max();
-            let ceiling = ceiling(day, first_active, settled);
+            // Back before active motion: what had been open before no longer counts.
+            let active = self.active_on(day);
+            if !active {
+                reached.clear();
+            }
+            let ceiling = ceiling(active, settled.filter(|_| active));
             let session = self.on(day, day, ceiling, |lane| self.dated.cell(lane, day));
             if let Some(class) = self.highest(&session)
                 && reached.iter().all(|(_, known)| *known < class)
@@ -358,16 +362,13 @@ impl Sessions<'_> {
         if leans_on_it { Err("needs the other arm, which is not known to be sound".into()) } else { Ok(()) }
     }
 
-    /// The first day on which any active motion of the shoulder is allowed.
-    pub(crate) fn first_active(&self) -> Option<u16> {
-        let keys = &self.dated.plan.grid.keys;
-        let lanes: Vec<LaneId> = (0_u8..)
+    /// Whether any active motion of the shoulder is allowed on a day.
+    pub(crate) fn active_on(&self, day: u16) -> bool {
+        (0_u8..)
             .map(LaneId)
-            .zip(keys)
+            .zip(&self.dated.plan.grid.keys)
             .filter(|(_, key)| key.joint == Joint::Shoulder && key.mode == Mode::Active)
-            .map(|(lane, _)| lane)
-            .collect();
-        self.dated.change_days().into_iter().find(|&day| lanes.iter().any(|&lane| self.dated.cell(lane, day).is_open()))
+            .any(|(lane, _)| self.dated.cell(lane, day).is_open())
     }
 
     /// The highest class measured among the exercises of a session.
@@ -385,8 +386,8 @@ impl Sessions<'_> {
 ///
 /// # Source
 /// `class-step` and `class-settling`: own choice.
-pub(crate) fn ceiling(day: u16, first_active: Option<u16>, settled: Option<ActivityClass>) -> Ceiling {
-    if first_active.is_none_or(|first| day < first) {
+pub(crate) fn ceiling(active: bool, settled: Option<ActivityClass>) -> Ceiling {
+    if !active {
         return Ceiling { class: ActivityClass::Low, early: true };
     }
     let mut class = settled.unwrap_or(ActivityClass::Low);

@@ -218,9 +218,8 @@ pub(crate) fn compose(
     );
     let exercise_day = effective.frozen_at.unwrap_or(within);
     let planned = sessions.iter().rev().find(|(from, _)| *from <= exercise_day).map(|(_, session)| session);
-    let first_active = context.sessions.first_active();
     // The frozen day's own ceiling: what was in force then is allowed, nothing above it.
-    let highest = ceiling(exercise_day, first_active, None);
+    let highest = ceiling(context.sessions.active_on(exercise_day), None);
     let frozen_ceiling = Ceiling { class: exercise::ActivityClass::VeryHigh, ..highest };
     let exercises = match effective.frozen_at {
         None => planned.map(|session| session.exercises.clone()).unwrap_or_default(),
