@@ -56,13 +56,6 @@ impl std::fmt::Debug for Case<'_> {
     }
 }
 
-/// A prescription that may be printed.
-#[derive(Debug, Clone)]
-pub struct Issued {
-    /// The prescription.
-    pub prescription: Prescription,
-}
-
 /// What the parts of a prescription share while it is put together.
 pub(crate) struct Context<'c> {
     pub dated: &'c Dated<'c>,
@@ -78,7 +71,7 @@ pub(crate) struct Context<'c> {
 /// `None` with at least one error in the sink: no protocol covers the record, a
 /// choice or loosening lacks its reason or confirmation, or the day asked for is
 /// before the operation. Nothing partial is ever given.
-pub fn prescribe(case: &Case<'_>, sink: &mut Sink) -> Option<Issued> {
+pub fn prescribe(case: &Case<'_>, sink: &mut Sink) -> Option<Prescription> {
     let errors = sink.errors();
     let prescription = with_context(case, sink, |context, opened, extras| {
         let mut own_sink = Sink::new();
@@ -87,7 +80,7 @@ pub fn prescribe(case: &Case<'_>, sink: &mut Sink) -> Option<Issued> {
     });
     let (prescription, own_sink) = prescription?;
     sink.extend(own_sink.into_sorted());
-    (sink.errors() == errors).then_some(Issued { prescription })
+    (sink.errors() == errors).then_some(prescription)
 }
 
 /// What was found while the plan was composed.

@@ -29,7 +29,7 @@ mod stiffness;
 mod today;
 mod visits;
 
-pub use issue::{Case, Issued, LineOf, prescribe};
+pub use issue::{Case, LineOf, prescribe};
 pub use may::{Answer, May, may};
 pub use opened::{Opening, Openings, read as read_opened};
 pub use settings::{Back, Clinic, Contact, Hold, Loosening, Prefer, ProtocolChoice, Settings};

@@ -91,5 +91,5 @@ fn prescribe(operation: Date) -> Option<Prescription> {
         other: None,
         line_of: &|_| 0,
     };
-    Some(prescription::prescribe(&case, &mut sink)?.prescription)
+    prescription::prescribe(&case, &mut sink)
 }

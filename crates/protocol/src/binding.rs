@@ -61,7 +61,7 @@ impl<'f> Compiled<'f> {
         let width = self.grid.columns();
         let at = usize::from(lane.0) * width + column;
         let key = self.grid.keys[usize::from(lane.0)];
-        for index in fired(plan) {
+        for index in plan.fired.iter() {
             // The ops of a rule stand in the order of their lanes.
             let ops = &self.rules[index].ops;
             let of_lane = &ops[ops.partition_point(|op| op.lane < lane)..];
@@ -108,7 +108,8 @@ impl<'f> Compiled<'f> {
 
     /// The first fired rule that makes a protocol cap the plan.
     pub fn capping_rule(&self, plan: &Plan, protocol: u8) -> Option<&'f Rule> {
-        fired(plan)
+        plan.fired
+            .iter()
             .map(|index| &self.rules[index])
             .find(|rule| rule.cap == Some(usize::from(protocol)))
             .map(|rule| rule.rule)
@@ -151,16 +152,4 @@ impl<'f> Compiled<'f> {
         }
         bound
     }
-}
-
-/// The rules that fired, in order; it goes from bit to bit because every value of a plan asks.
-fn fired(plan: &Plan) -> impl Iterator<Item = usize> {
-    let mut bits = plan.fired.0;
-    std::iter::from_fn(move || {
-        let index = bits.trailing_zeros() as usize;
-        (bits != 0).then(|| {
-            bits &= bits - 1;
-            index
-        })
-    })
 }

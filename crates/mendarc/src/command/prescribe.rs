@@ -45,8 +45,8 @@ pub fn run(arguments: &Prescribe) -> Outcome {
         prescription::prescribe(&case, &mut inputs.sink)
     };
     let Some(issued) = issued else { return inputs.fail(schema, arguments.json) };
-    let hash = json::hash_of_family(&issued.prescription.protocol.id);
-    let document = json::Prescription::new(&issued.prescription, &shelf, hash, inputs.sink.found(), &inputs.sources);
+    let hash = json::hash_of_family(&issued.protocol.id);
+    let document = json::Prescription::new(&issued, &shelf, hash, inputs.sink.found(), &inputs.sources);
     if let Some(folder) = &arguments.out {
         let text = match serde_json::to_string_pretty(&document) {
             Ok(text) => text,
@@ -69,7 +69,7 @@ pub fn run(arguments: &Prescribe) -> Outcome {
             }
         }
     } else {
-        print_page(&view::prescription::page(&issued.prescription, &shelf, arguments.why))
+        print_page(&view::prescription::page(&issued, &shelf, arguments.why))
     };
     inputs.finish(written)
 }

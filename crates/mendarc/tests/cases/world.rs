@@ -100,7 +100,7 @@ impl<'s> World<'s> {
     }
 
     fn prescribe(&self, on: Option<Date>, sink: &mut Sink) -> Option<Prescription> {
-        self.with_case(on, |case| prescription::prescribe(case, sink))?.map(|issued| issued.prescription)
+        self.with_case(on, |case| prescription::prescribe(case, sink))?
     }
 
     fn with_case<T>(&self, on: Option<Date>, then: impl FnOnce(&Case<'_>) -> T) -> Option<T> {

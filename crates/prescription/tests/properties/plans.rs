@@ -40,7 +40,7 @@ pub fn prescribe(texts: Texts<'_>) -> Prescription {
 
 fn attempt(texts: Texts<'_>, sink: &mut Sink) -> Option<Prescription> {
     let made = with_case(texts, sink, prescription::prescribe);
-    Some(made??.prescription)
+    made?
 }
 
 /// The answer for an activity on the day of the texts.
