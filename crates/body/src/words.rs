@@ -1,5 +1,9 @@
 //! Joints, movements, positions and modes, each with the trade's name.
 
+/// An enum of the trade's words: each value with the name that files and output use.
+///
+/// Gives `ALL`, `WORDS`, `name`, `named` and `Display`. One macro for every closed list of words in the product.
+#[macro_export]
 macro_rules! words {
     ($(#[$meta:meta])* $name:ident { $($(#[$doc:meta])* $variant:ident = $text:literal,)+ }) => {
         $(#[$meta])*
@@ -9,7 +13,7 @@ macro_rules! words {
         }
 
         impl $name {
-            /// Every value, in the order of the trade.
+            /// Every value, in the order of the list.
             pub const ALL: &'static [Self] = &[$(Self::$variant,)+];
 
             /// Every value with its name, for readers of files.

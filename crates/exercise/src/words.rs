@@ -1,37 +1,6 @@
 //! The closed lists that catalogue files are written with.
 
-macro_rules! words {
-    ($(#[$meta:meta])* $name:ident { $($(#[$doc:meta])* $variant:ident = $text:literal,)+ }) => {
-        $(#[$meta])*
-        #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
-        pub enum $name {
-            $($(#[$doc])* $variant,)+
-        }
-
-        impl $name {
-            /// Every value, in the order of the list.
-            pub const ALL: &'static [Self] = &[$(Self::$variant,)+];
-
-            /// Every value with its name, for readers of files.
-            pub const WORDS: &'static [(&'static str, Self)] = &[$(($text, Self::$variant),)+];
-
-            /// The name used in files and output.
-            pub const fn name(self) -> &'static str {
-                match self {
-                    $(Self::$variant => $text,)+
-                }
-            }
-        }
-
-        impl std::fmt::Display for $name {
-            fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
-                f.write_str(self.name())
-            }
-        }
-    };
-}
-
-words! {
+body::words! {
     /// What an entry of the catalogue is.
     Kind {
         /// Done for the sake of the shoulder, with a dose.
@@ -45,7 +14,7 @@ words! {
     }
 }
 
-words! {
+body::words! {
     /// What an exercise is for.
     Purpose {
         /// Raising the arm, in any plane.
@@ -79,7 +48,7 @@ words! {
     }
 }
 
-words! {
+body::words! {
     /// How the body is placed.
     Posture {
         /// Standing.
@@ -101,7 +70,7 @@ words! {
     }
 }
 
-words! {
+body::words! {
     /// Things people have at home, or that a sport needs.
     Equipment {
         /// A light stick about as long as an arm's span.
@@ -201,7 +170,7 @@ words! {
     }
 }
 
-words! {
+body::words! {
     /// What the other arm does.
     OtherArm {
         /// Nothing.
@@ -215,7 +184,7 @@ words! {
     }
 }
 
-words! {
+body::words! {
     /// Who has to be there.
     Supervision {
         /// Nobody: done at home.
@@ -225,7 +194,7 @@ words! {
     }
 }
 
-words! {
+body::words! {
     /// Whether it is done with the sling on.
     SlingDuring {
         /// The sling is off.
@@ -235,7 +204,7 @@ words! {
     }
 }
 
-words! {
+body::words! {
     /// What a care pose is for.
     Occasion {
         /// Wearing the sling.

@@ -26,20 +26,26 @@ pub(crate) fn record(record: &Record, sink: &mut Sink) {
     left_unrepaired(record, sink);
 }
 
+const FIRST_OPERATION: Date = Date::constant(1990, 1, 1); // not medical: earliest operation the product accepts
+const LAST_OPERATION: Date = Date::constant(2200, 1, 1); // not medical: later than any plan can be meant for
+
+/// Whether an operation on a date can be meant: from 1990 until 2200.
+pub fn is_believable_operation(date: Date) -> bool {
+    (FIRST_OPERATION..LAST_OPERATION).contains(&date)
+}
+
 fn dates(record: &Record, sink: &mut Sink) {
     let birth = record.patient.birth_date;
     let operation = record.operation.date;
     let first_birth = Date::constant(1900, 1, 1); // not medical: earliest believable calendar entry
-    let last_operation = Date::constant(2200, 1, 1); // not medical: later than any plan can be meant for
-    let first_operation = Date::constant(1990, 1, 1); // not medical: earliest operation the product accepts
     let impossible = |at: Spanned<Date>, message: String| {
         Diagnostic::error("impossible-date", message).at(at.span).help("mend the date")
     };
     if birth.value < first_birth {
         sink.push(impossible(birth, format!("a birth on {} is before 1900", birth.value)));
-    } else if operation.value < first_operation {
+    } else if operation.value < FIRST_OPERATION {
         sink.push(impossible(operation, format!("an operation on {} is before 1990", operation.value)));
-    } else if operation.value >= last_operation {
+    } else if operation.value >= LAST_OPERATION {
         sink.push(impossible(operation, format!("an operation on {} is after 2199", operation.value)));
     } else if operation.value < birth.value {
         sink.push(

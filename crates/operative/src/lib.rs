@@ -27,6 +27,7 @@ pub use age::completed_years;
 pub use arcs::{MAX_SAFE_ARCS, SafeArc, SafeArcs};
 pub use asked::ProtectedMuscles;
 pub use basis::Basis;
+pub use check::is_believable_operation;
 pub use dimension::{Class, Dimension, DimensionId, Order, Unknown};
 pub use dimensions::{DIMENSION_COUNT, DIMENSIONS, dim, dimension};
 pub use facts::{Facts, facts};

@@ -1,34 +1,6 @@
 //! The words a record may use, each in the trade's spelling.
 
-macro_rules! words {
-    ($(#[$meta:meta])* $name:ident { $($(#[$doc:meta])* $variant:ident = $text:literal,)+ }) => {
-        $(#[$meta])*
-        #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
-        pub enum $name {
-            $($(#[$doc])* $variant,)+
-        }
-
-        impl $name {
-            /// Every value with the word that stands in files.
-            pub const WORDS: &'static [(&'static str, Self)] = &[$(($text, Self::$variant),)+];
-
-            /// The word that stands in files.
-            pub const fn name(self) -> &'static str {
-                match self {
-                    $(Self::$variant => $text,)+
-                }
-            }
-        }
-
-        impl std::fmt::Display for $name {
-            fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
-                f.write_str(self.name())
-            }
-        }
-    };
-}
-
-words! {
+body::words! {
     /// What the operation was for.
     Procedure {
         /// A torn tendon was fixed back to bone.
@@ -38,7 +10,7 @@ words! {
     }
 }
 
-words! {
+body::words! {
     /// The patient's sex as recorded.
     Sex {
         /// Female.
@@ -52,7 +24,7 @@ words! {
     }
 }
 
-words! {
+body::words! {
     /// How the surgeon reached the tendon.
     Approach {
         /// Through portals.
@@ -64,7 +36,7 @@ words! {
     }
 }
 
-words! {
+body::words! {
     /// A tendon of the rotator cuff.
     Tendon {
         /// Supraspinatus.
@@ -78,7 +50,7 @@ words! {
     }
 }
 
-words! {
+body::words! {
     /// How deep the tear went.
     Thickness {
         /// Through the whole tendon.
@@ -90,7 +62,7 @@ words! {
     }
 }
 
-words! {
+body::words! {
     /// How much of the subscapularis was torn and repaired.
     Part {
         /// The upper part only.
@@ -100,7 +72,7 @@ words! {
     }
 }
 
-words! {
+body::words! {
     /// How a tendon was fixed.
     Repair {
         /// One row of anchors.
@@ -116,7 +88,7 @@ words! {
     }
 }
 
-words! {
+body::words! {
     /// How the tendon looked and held.
     Tissue {
         /// Good.
@@ -128,7 +100,7 @@ words! {
     }
 }
 
-words! {
+body::words! {
     /// The tension on the repair.
     Tension {
         /// Low.
@@ -140,7 +112,7 @@ words! {
     }
 }
 
-words! {
+body::words! {
     /// What was done to the long head of the biceps.
     Biceps {
         /// Nothing.
@@ -152,7 +124,7 @@ words! {
     }
 }
 
-words! {
+body::words! {
     /// What was done to the labrum.
     Labrum {
         /// Nothing.
@@ -164,7 +136,7 @@ words! {
     }
 }
 
-words! {
+body::words! {
     /// The state of the arm that has to help.
     OtherShoulder {
         /// Sound.
@@ -176,7 +148,7 @@ words! {
     }
 }
 
-words! {
+body::words! {
     /// How heavy work and leisure are.
     Activity {
         /// Light.
@@ -188,7 +160,7 @@ words! {
     }
 }
 
-words! {
+body::words! {
     /// The surgeon's answer for a shoulder that was stiff or was released.
     StiffShoulder {
         /// Keep the plan as it was composed.
@@ -198,7 +170,7 @@ words! {
     }
 }
 
-words! {
+body::words! {
     /// The surgeon's answer where a finding would ask for more than the slow plan.
     BeyondDelayed {
         /// Keep the plan as it was composed.

@@ -26,7 +26,7 @@ pub fn run(arguments: &FirstDays) -> Outcome {
     let (true, Some(date), Some(settings)) = (language, date, settings) else {
         return inputs.fail(schema, arguments.json);
     };
-    if !(1990..2200).contains(&date.year()) {
+    if !operative::is_believable_operation(date) {
         inputs
             .sink
             .push(Diagnostic::error("impossible-date", format!("no operation is on {date}")).help("mend the date"));
