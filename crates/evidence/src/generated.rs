@@ -6,7 +6,7 @@ use crate::{Entry, HowKnown, Unit};
 /// Every entry, by id.
 pub static ENTRIES: &[Entry] = &TABLE;
 
-static TABLE: [Entry; 401] = [
+static TABLE: [Entry; 408] = [
     Entry {
         value: Some(70.0),
         sources: &["DVSE"],
@@ -128,6 +128,12 @@ static TABLE: [Entry; 401] = [
         value: Some(1.04),
         sources: &["TRI"],
         ..Entry::new("clot-rate-cuff-repair", "texts", "rate of clots in a vein or the lung after cuff repair", Unit::Percent, HowKnown::Abstract)
+    },
+    Entry {
+        value: Some(84.0),
+        derived_from: &["combined-rotation-start", "labrum-combined-start"],
+        formula: Some("the later day"),
+        ..Entry::new("combined-rotation-latest", "protocol", "latest first day of passive abduction together with external rotation, whatever was found", Unit::Day, HowKnown::OwnChoice)
     },
     Entry {
         value: Some(84.0),
@@ -328,6 +334,12 @@ static TABLE: [Entry; 401] = [
         ..Entry::new("delayed-manual-work-start", "protocol", "first day of manual work after a large repair", Unit::Day, HowKnown::OwnChoice)
     },
     Entry {
+        value: Some(98.0),
+        derived_from: &["delayed-active-start", "delayed-closed-directions-start", "delayed-behind-the-back-start"],
+        formula: Some("the latest day"),
+        ..Entry::new("delayed-other-passive-latest", "protocol", "latest first day of every other passive movement after a large repair, whatever was found", Unit::Day, HowKnown::OwnChoice)
+    },
+    Entry {
         value: Some(182.0),
         sources: &["PB"],
         note: Some("The sheet allows none overhead through week 26."),
@@ -342,6 +354,12 @@ static TABLE: [Entry; 401] = [
         value: Some(30.0),
         sources: &["MGH-L"],
         ..Entry::new("delayed-passive-external-rotation", "protocol", "widest passive external rotation in the first passive weeks of a large repair", Unit::Degrees, HowKnown::Read)
+    },
+    Entry {
+        value: Some(42.0),
+        derived_from: &["delayed-passive-start"],
+        formula: Some("the same day"),
+        ..Entry::new("delayed-passive-latest", "protocol", "latest first day of passive elevation and external rotation after a large repair, whatever was found", Unit::Day, HowKnown::OwnChoice)
     },
     Entry {
         value: Some(42.0),
@@ -580,6 +598,13 @@ static TABLE: [Entry; 401] = [
         ..Entry::new("early-hand-repetitions", "texts", "repetitions of elbow, wrist and hand movement in the first days", Unit::Repetitions, HowKnown::Read)
     },
     Entry {
+        value: Some(56.0),
+        note: Some("Abduction together with external rotation has its own later day."),
+        derived_from: &["early-active-start", "early-active-start-large"],
+        formula: Some("the later day"),
+        ..Entry::new("early-other-passive-latest", "protocol", "latest first day of every other passive movement in the early-passive protocol, whatever was found", Unit::Day, HowKnown::OwnChoice)
+    },
+    Entry {
         value: Some(7.7),
         spread: Some("SD 3.1"),
         sources: &["EPOP"],
@@ -590,6 +615,12 @@ static TABLE: [Entry; 401] = [
         spread: Some("SD 2.1"),
         sources: &["EPOP"],
         ..Entry::new("early-pain-not-stiff", "stiffness", "pain at one week of shoulders that were not stiff later", Unit::Points, HowKnown::Abstract)
+    },
+    Entry {
+        value: Some(1.0),
+        derived_from: &["early-passive-start"],
+        formula: Some("the same day"),
+        ..Entry::new("early-passive-latest", "protocol", "latest first day of passive elevation and external rotation in the early-passive protocol, whatever was found", Unit::Day, HowKnown::OwnChoice)
     },
     Entry {
         value: Some(1.0),
@@ -1534,6 +1565,12 @@ static TABLE: [Entry; 401] = [
         ..Entry::new("release-motion-at-once", "protocol", "full motion at once after a capsular release alone", Unit::Day, HowKnown::Read)
     },
     Entry {
+        value: Some(0.0),
+        derived_from: &["release-motion-at-once"],
+        formula: Some("the same day"),
+        ..Entry::new("release-passive-latest", "protocol", "latest first day of passive motion after a capsular release alone, whatever was found", Unit::Day, HowKnown::OwnChoice)
+    },
+    Entry {
         value: Some(28.0),
         ..Entry::new("release-resisted-start", "protocol", "first day of resistance after a capsular release alone", Unit::Day, HowKnown::OwnChoice)
     },
@@ -1732,6 +1769,13 @@ static TABLE: [Entry; 401] = [
         sources: &["MGH-S"],
         note: Some("Sheets range from 20 to 45 degrees: the surgeon may choose."),
         ..Entry::new("staged-passive-external-rotation", "protocol", "widest passive external rotation before active motion opens", Unit::Degrees, HowKnown::Read)
+    },
+    Entry {
+        value: Some(42.0),
+        note: Some("No finding keeps a movement closed past the day active motion opens, but for abduction together with external rotation."),
+        derived_from: &["staged-active-start"],
+        formula: Some("the same day"),
+        ..Entry::new("staged-passive-latest", "protocol", "latest first day of passive motion after a small or medium repair, whatever was found", Unit::Day, HowKnown::OwnChoice)
     },
     Entry {
         value: Some(14.0),
@@ -2137,1128 +2181,1149 @@ pub mod ids {
     /// rate of clots in a vein or the lung after cuff repair: 1.04 %.
     pub const CLOT_RATE_CUFF_REPAIR: &Entry = &TABLE[25];
 
+    /// latest first day of passive abduction together with external rotation, whatever was found: day 84.
+    pub const COMBINED_ROTATION_LATEST: &Entry = &TABLE[26];
+
     /// first day of abduction together with external rotation: day 84.
-    pub const COMBINED_ROTATION_START: &Entry = &TABLE[26];
+    pub const COMBINED_ROTATION_START: &Entry = &TABLE[27];
 
     /// due day of the consensus goals of week 12: day 84.
-    pub const CONSENSUS_WEEK_12: &Entry = &TABLE[27];
+    pub const CONSENSUS_WEEK_12: &Entry = &TABLE[28];
 
     /// consensus goal of week 12: active elevation: 120 deg.
-    pub const CONSENSUS_WEEK_12_ACTIVE_ELEVATION: &Entry = &TABLE[28];
+    pub const CONSENSUS_WEEK_12_ACTIVE_ELEVATION: &Entry = &TABLE[29];
 
     /// consensus goal of week 12: external rotation: 30 deg.
-    pub const CONSENSUS_WEEK_12_EXTERNAL_ROTATION: &Entry = &TABLE[29];
+    pub const CONSENSUS_WEEK_12_EXTERNAL_ROTATION: &Entry = &TABLE[30];
 
     /// consensus goal of week 12: external rotation at 90: 75 deg.
-    pub const CONSENSUS_WEEK_12_EXTERNAL_ROTATION_AT_90: &Entry = &TABLE[30];
+    pub const CONSENSUS_WEEK_12_EXTERNAL_ROTATION_AT_90: &Entry = &TABLE[31];
 
     /// consensus goal of week 12: passive elevation: 140 deg.
-    pub const CONSENSUS_WEEK_12_PASSIVE_ELEVATION: &Entry = &TABLE[31];
+    pub const CONSENSUS_WEEK_12_PASSIVE_ELEVATION: &Entry = &TABLE[32];
 
     /// due day of the consensus goals of week 2: day 14.
-    pub const CONSENSUS_WEEK_2: &Entry = &TABLE[32];
+    pub const CONSENSUS_WEEK_2: &Entry = &TABLE[33];
 
     /// consensus goal of week 2: external rotation: 20 (0 to 20) deg.
-    pub const CONSENSUS_WEEK_2_EXTERNAL_ROTATION: &Entry = &TABLE[33];
+    pub const CONSENSUS_WEEK_2_EXTERNAL_ROTATION: &Entry = &TABLE[34];
 
     /// consensus goal of week 2: passive elevation: 90 (60 to 90) deg.
-    pub const CONSENSUS_WEEK_2_PASSIVE_ELEVATION: &Entry = &TABLE[34];
+    pub const CONSENSUS_WEEK_2_PASSIVE_ELEVATION: &Entry = &TABLE[35];
 
     /// due day of the consensus goals of week 6: day 42.
-    pub const CONSENSUS_WEEK_6: &Entry = &TABLE[35];
+    pub const CONSENSUS_WEEK_6: &Entry = &TABLE[36];
 
     /// consensus goal of week 6: external rotation: 30 (20 to 30) deg.
-    pub const CONSENSUS_WEEK_6_EXTERNAL_ROTATION: &Entry = &TABLE[36];
+    pub const CONSENSUS_WEEK_6_EXTERNAL_ROTATION: &Entry = &TABLE[37];
 
     /// consensus goal of week 6: passive elevation: 120 (90 to 120) deg.
-    pub const CONSENSUS_WEEK_6_PASSIVE_ELEVATION: &Entry = &TABLE[37];
+    pub const CONSENSUS_WEEK_6_PASSIVE_ELEVATION: &Entry = &TABLE[38];
 
     /// due day of the consensus goals of week 9: day 63.
-    pub const CONSENSUS_WEEK_9: &Entry = &TABLE[38];
+    pub const CONSENSUS_WEEK_9: &Entry = &TABLE[39];
 
     /// consensus goal of week 9: active elevation: 120 (80 to 120) deg.
-    pub const CONSENSUS_WEEK_9_ACTIVE_ELEVATION: &Entry = &TABLE[39];
+    pub const CONSENSUS_WEEK_9_ACTIVE_ELEVATION: &Entry = &TABLE[40];
 
     /// consensus goal of week 9: external rotation: 45 (30 to 45) deg.
-    pub const CONSENSUS_WEEK_9_EXTERNAL_ROTATION: &Entry = &TABLE[40];
+    pub const CONSENSUS_WEEK_9_EXTERNAL_ROTATION: &Entry = &TABLE[41];
 
     /// consensus goal of week 9: external rotation at 90: 60 (45 to 60) deg.
-    pub const CONSENSUS_WEEK_9_EXTERNAL_ROTATION_AT_90: &Entry = &TABLE[41];
+    pub const CONSENSUS_WEEK_9_EXTERNAL_ROTATION_AT_90: &Entry = &TABLE[42];
 
     /// consensus goal of week 9: passive elevation: 155 (130 to 155) deg.
-    pub const CONSENSUS_WEEK_9_PASSIVE_ELEVATION: &Entry = &TABLE[42];
+    pub const CONSENSUS_WEEK_9_PASSIVE_ELEVATION: &Entry = &TABLE[43];
 
     /// first day of contact and overhead sport, opened by the surgeon: day 274.
-    pub const CONTACT_SPORT_START: &Entry = &TABLE[43];
+    pub const CONTACT_SPORT_START: &Entry = &TABLE[44];
 
     /// passive elevation before the next stage (or stopped at the limit): 90 deg.
-    pub const CRITERION_ELEVATION: &Entry = &TABLE[44];
+    pub const CRITERION_ELEVATION: &Entry = &TABLE[45];
 
     /// passive external rotation before the next stage (or stopped at the limit): 20 deg.
-    pub const CRITERION_EXTERNAL_ROTATION: &Entry = &TABLE[45];
+    pub const CRITERION_EXTERNAL_ROTATION: &Entry = &TABLE[46];
 
     /// no complication, pain controlled, sling kept, little substitution, surgeon clears: a statement.
-    pub const CRITERION_GENERAL: &Entry = &TABLE[46];
+    pub const CRITERION_GENERAL: &Entry = &TABLE[47];
 
     /// pain below which active motion may open, of 10: 4 count.
-    pub const CRITERION_PAIN: &Entry = &TABLE[47];
+    pub const CRITERION_PAIN: &Entry = &TABLE[48];
 
     /// the surgeon clears the return stage: a statement.
-    pub const CRITERION_RETURN: &Entry = &TABLE[48];
+    pub const CRITERION_RETURN: &Entry = &TABLE[49];
 
     /// active elevation without shrugging and night pain gone before strengthening: a statement.
-    pub const CRITERION_STRENGTH: &Entry = &TABLE[49];
+    pub const CRITERION_STRENGTH: &Entry = &TABLE[50];
 
     /// subacromial decompression and microfracture do not change the plan: a statement.
-    pub const DECOMPRESSION_NO_CHANGE: &Entry = &TABLE[50];
+    pub const DECOMPRESSION_NO_CHANGE: &Entry = &TABLE[51];
 
     /// first day of active motion and of effort without movement after a large repair: day 98.
-    pub const DELAYED_ACTIVE_START: &Entry = &TABLE[51];
+    pub const DELAYED_ACTIVE_START: &Entry = &TABLE[52];
 
     /// first day of active-assisted motion of a large repair: day 70.
-    pub const DELAYED_ASSISTED_START: &Entry = &TABLE[52];
+    pub const DELAYED_ASSISTED_START: &Entry = &TABLE[53];
 
     /// first day of hand behind the back after a large repair: day 98.
-    pub const DELAYED_BEHIND_THE_BACK_START: &Entry = &TABLE[53];
+    pub const DELAYED_BEHIND_THE_BACK_START: &Entry = &TABLE[54];
 
     /// first day of shoulder-blade exercises after a large repair: day 42.
-    pub const DELAYED_BLADE_START: &Entry = &TABLE[54];
+    pub const DELAYED_BLADE_START: &Entry = &TABLE[55];
 
     /// first day of extension past the body, cross-body motion and abduction with external rotation after a large repair: day 98.
-    pub const DELAYED_CLOSED_DIRECTIONS_START: &Entry = &TABLE[55];
+    pub const DELAYED_CLOSED_DIRECTIONS_START: &Entry = &TABLE[56];
 
     /// passive elevation before the next stage of a large repair: 100 deg.
-    pub const DELAYED_CRITERION_ELEVATION: &Entry = &TABLE[56];
+    pub const DELAYED_CRITERION_ELEVATION: &Entry = &TABLE[57];
 
     /// passive external rotation before the next stage of a large repair: 25 deg.
-    pub const DELAYED_CRITERION_EXTERNAL_ROTATION: &Entry = &TABLE[57];
+    pub const DELAYED_CRITERION_EXTERNAL_ROTATION: &Entry = &TABLE[58];
 
     /// greatest tear dimension from which the delayed protocol is the default: 30 mm.
-    pub const DELAYED_FROM_SIZE: &Entry = &TABLE[58];
+    pub const DELAYED_FROM_SIZE: &Entry = &TABLE[59];
 
     /// more than one repaired tendon takes the delayed protocol: a statement.
-    pub const DELAYED_FROM_TWO_TENDONS: &Entry = &TABLE[59];
+    pub const DELAYED_FROM_TWO_TENDONS: &Entry = &TABLE[60];
 
     /// first day of a load in the hand after a large repair: day 126.
-    pub const DELAYED_HAND_LOAD_START: &Entry = &TABLE[60];
+    pub const DELAYED_HAND_LOAD_START: &Entry = &TABLE[61];
 
     /// highest passive elevation in the second passive weeks of a large repair: 120 deg.
-    pub const DELAYED_LATER_ELEVATION: &Entry = &TABLE[61];
+    pub const DELAYED_LATER_ELEVATION: &Entry = &TABLE[62];
 
     /// widest passive external rotation in the second passive weeks of a large repair: 45 deg.
-    pub const DELAYED_LATER_EXTERNAL_ROTATION: &Entry = &TABLE[62];
+    pub const DELAYED_LATER_EXTERNAL_ROTATION: &Entry = &TABLE[63];
 
     /// first day of manual work after a large repair: day 182.
-    pub const DELAYED_MANUAL_WORK_START: &Entry = &TABLE[63];
+    pub const DELAYED_MANUAL_WORK_START: &Entry = &TABLE[64];
+
+    /// latest first day of every other passive movement after a large repair, whatever was found: day 98.
+    pub const DELAYED_OTHER_PASSIVE_LATEST: &Entry = &TABLE[65];
 
     /// first day of a load above the shoulder after a large repair: day 182.
-    pub const DELAYED_OVERHEAD_LOAD_START: &Entry = &TABLE[64];
+    pub const DELAYED_OVERHEAD_LOAD_START: &Entry = &TABLE[66];
 
     /// highest passive elevation in the first passive weeks of a large repair: 100 deg.
-    pub const DELAYED_PASSIVE_ELEVATION: &Entry = &TABLE[65];
+    pub const DELAYED_PASSIVE_ELEVATION: &Entry = &TABLE[67];
 
     /// widest passive external rotation in the first passive weeks of a large repair: 30 deg.
-    pub const DELAYED_PASSIVE_EXTERNAL_ROTATION: &Entry = &TABLE[66];
+    pub const DELAYED_PASSIVE_EXTERNAL_ROTATION: &Entry = &TABLE[68];
+
+    /// latest first day of passive elevation and external rotation after a large repair, whatever was found: day 42.
+    pub const DELAYED_PASSIVE_LATEST: &Entry = &TABLE[69];
 
     /// first day of passive motion, large repairs or more than one tendon: day 42.
-    pub const DELAYED_PASSIVE_START: &Entry = &TABLE[67];
+    pub const DELAYED_PASSIVE_START: &Entry = &TABLE[70];
 
     /// first day of resistance after a large repair: day 126.
-    pub const DELAYED_RESISTED_START: &Entry = &TABLE[68];
+    pub const DELAYED_RESISTED_START: &Entry = &TABLE[71];
 
     /// gate of the return stage after a large repair: day 182.
-    pub const DELAYED_RETURN_GATE: &Entry = &TABLE[69];
+    pub const DELAYED_RETURN_GATE: &Entry = &TABLE[72];
 
     /// first day of the second hand load after a large repair: day 154.
-    pub const DELAYED_SECOND_HAND_LOAD_START: &Entry = &TABLE[70];
+    pub const DELAYED_SECOND_HAND_LOAD_START: &Entry = &TABLE[73];
 
     /// first day of sport drills after a large repair: day 182.
-    pub const DELAYED_SPORT_DRILLS_START: &Entry = &TABLE[71];
+    pub const DELAYED_SPORT_DRILLS_START: &Entry = &TABLE[74];
 
     /// first day of sport after a large repair, opened by the surgeon: day 210.
-    pub const DELAYED_SPORT_START: &Entry = &TABLE[72];
+    pub const DELAYED_SPORT_START: &Entry = &TABLE[75];
 
     /// gate of the strengthening stage after a large repair: day 126.
-    pub const DELAYED_STRENGTHENING_GATE: &Entry = &TABLE[73];
+    pub const DELAYED_STRENGTHENING_GATE: &Entry = &TABLE[76];
 
     /// first day of end-range stretch after a large repair: day 126.
-    pub const DELAYED_STRETCH_START: &Entry = &TABLE[74];
+    pub const DELAYED_STRETCH_START: &Entry = &TABLE[77];
 
     /// first day of weight through the arm after a large repair: day 126.
-    pub const DELAYED_WEIGHT_THROUGH_ARM_START: &Entry = &TABLE[75];
+    pub const DELAYED_WEIGHT_THROUGH_ARM_START: &Entry = &TABLE[78];
 
     /// first day of desk work with both hands: day 49.
-    pub const DESK_BOTH_HANDS_START: &Entry = &TABLE[76];
+    pub const DESK_BOTH_HANDS_START: &Entry = &TABLE[79];
 
     /// first day of desk work with the sling on: day 14.
-    pub const DESK_WITH_SLING_START: &Entry = &TABLE[77];
+    pub const DESK_WITH_SLING_START: &Entry = &TABLE[80];
 
     /// diabetes is tied to stiffness at three months: a statement.
-    pub const DIABETES_AND_STIFFNESS: &Entry = &TABLE[78];
+    pub const DIABETES_AND_STIFFNESS: &Entry = &TABLE[81];
 
     /// repetitions of active exercises without weight: 10 (10 to 15) repetitions.
-    pub const DOSE_ACTIVE_REPETITIONS: &Entry = &TABLE[79];
+    pub const DOSE_ACTIVE_REPETITIONS: &Entry = &TABLE[82];
 
     /// times a day for active exercises without weight: 3 (2 to 3) per day.
-    pub const DOSE_ACTIVE_TIMES: &Entry = &TABLE[80];
+    pub const DOSE_ACTIVE_TIMES: &Entry = &TABLE[83];
 
     /// repetitions of assisted exercises: 10 repetitions.
-    pub const DOSE_ASSISTED_REPETITIONS: &Entry = &TABLE[81];
+    pub const DOSE_ASSISTED_REPETITIONS: &Entry = &TABLE[84];
 
     /// seconds to hold the shoulder blade: 10 s.
-    pub const DOSE_BLADE_HOLD: &Entry = &TABLE[82];
+    pub const DOSE_BLADE_HOLD: &Entry = &TABLE[85];
 
     /// repetitions for the shoulder blade: 10 (10 to 15) repetitions.
-    pub const DOSE_BLADE_REPETITIONS: &Entry = &TABLE[83];
+    pub const DOSE_BLADE_REPETITIONS: &Entry = &TABLE[86];
 
     /// times a day for the shoulder blade: 3 (3 to 4) per day.
-    pub const DOSE_BLADE_TIMES: &Entry = &TABLE[84];
+    pub const DOSE_BLADE_TIMES: &Entry = &TABLE[87];
 
     /// seconds to hold a position on the arms: 10 s.
-    pub const DOSE_BODY_WEIGHT_HOLD: &Entry = &TABLE[85];
+    pub const DOSE_BODY_WEIGHT_HOLD: &Entry = &TABLE[88];
 
     /// seconds of effort without movement: 5 s.
-    pub const DOSE_EFFORT_HOLD: &Entry = &TABLE[86];
+    pub const DOSE_EFFORT_HOLD: &Entry = &TABLE[89];
 
     /// repetitions of effort without movement: 10 repetitions.
-    pub const DOSE_EFFORT_REPETITIONS: &Entry = &TABLE[87];
+    pub const DOSE_EFFORT_REPETITIONS: &Entry = &TABLE[90];
 
     /// times a day for effort without movement: 2 per day.
-    pub const DOSE_EFFORT_TIMES: &Entry = &TABLE[88];
+    pub const DOSE_EFFORT_TIMES: &Entry = &TABLE[91];
 
     /// times a day for elbow, wrist and hand: 4 (3 to 4) per day.
-    pub const DOSE_ELBOW_TIMES: &Entry = &TABLE[89];
+    pub const DOSE_ELBOW_TIMES: &Entry = &TABLE[92];
 
     /// seconds to hold a grip: 5 s.
-    pub const DOSE_GRIP_HOLD: &Entry = &TABLE[90];
+    pub const DOSE_GRIP_HOLD: &Entry = &TABLE[93];
 
     /// times a day where no source gives more: 1 per day.
-    pub const DOSE_ONCE_A_DAY: &Entry = &TABLE[91];
+    pub const DOSE_ONCE_A_DAY: &Entry = &TABLE[94];
 
     /// sets at a time where no source gives more: 1 sets.
-    pub const DOSE_ONE_SET: &Entry = &TABLE[92];
+    pub const DOSE_ONE_SET: &Entry = &TABLE[95];
 
     /// pendulum, times a day: 3 (3 to 8) per day.
-    pub const DOSE_PENDULUM_TIMES: &Entry = &TABLE[93];
+    pub const DOSE_PENDULUM_TIMES: &Entry = &TABLE[96];
 
     /// seconds at the end of a gentle movement: 5 (2 to 5) s.
-    pub const DOSE_SHORT_HOLD: &Entry = &TABLE[94];
+    pub const DOSE_SHORT_HOLD: &Entry = &TABLE[97];
 
     /// days a week for sport drills: 3 per week.
-    pub const DOSE_SPORT_DAYS: &Entry = &TABLE[95];
+    pub const DOSE_SPORT_DAYS: &Entry = &TABLE[98];
 
     /// repetitions of a sport drill: 10 (10 to 20) repetitions.
-    pub const DOSE_SPORT_REPETITIONS: &Entry = &TABLE[96];
+    pub const DOSE_SPORT_REPETITIONS: &Entry = &TABLE[99];
 
     /// repetitions of passive exercises at home; read for a stick and for the other hand: 10 (10 to 20) repetitions.
-    pub const DOSE_STICK_REPETITIONS: &Entry = &TABLE[97];
+    pub const DOSE_STICK_REPETITIONS: &Entry = &TABLE[100];
 
     /// times a day for passive exercises at home; read for a stick and for the other hand: 3 (2 to 3) per day.
-    pub const DOSE_STICK_TIMES: &Entry = &TABLE[98];
+    pub const DOSE_STICK_TIMES: &Entry = &TABLE[101];
 
     /// days a week for strengthening: 3 per week.
-    pub const DOSE_STRENGTH_DAYS: &Entry = &TABLE[99];
+    pub const DOSE_STRENGTH_DAYS: &Entry = &TABLE[102];
 
     /// repetitions of a strengthening exercise: 10 (8 to 12) repetitions.
-    pub const DOSE_STRENGTH_REPETITIONS: &Entry = &TABLE[100];
+    pub const DOSE_STRENGTH_REPETITIONS: &Entry = &TABLE[103];
 
     /// sets of a strengthening exercise: 2 (2 to 3) sets.
-    pub const DOSE_STRENGTH_SETS: &Entry = &TABLE[101];
+    pub const DOSE_STRENGTH_SETS: &Entry = &TABLE[104];
 
     /// seconds to hold a stretch: 20 s.
-    pub const DOSE_STRETCH_HOLD: &Entry = &TABLE[102];
+    pub const DOSE_STRETCH_HOLD: &Entry = &TABLE[105];
 
     /// repetitions of a stretch: 4 repetitions.
-    pub const DOSE_STRETCH_REPETITIONS: &Entry = &TABLE[103];
+    pub const DOSE_STRETCH_REPETITIONS: &Entry = &TABLE[106];
 
     /// times a day for a stretch: 2 per day.
-    pub const DOSE_STRETCH_TIMES: &Entry = &TABLE[104];
+    pub const DOSE_STRETCH_TIMES: &Entry = &TABLE[107];
 
     /// repetitions in a therapist's hands: 10 repetitions.
-    pub const DOSE_THERAPIST_REPETITIONS: &Entry = &TABLE[105];
+    pub const DOSE_THERAPIST_REPETITIONS: &Entry = &TABLE[108];
 
     /// the operated arm is dressed first and undressed last, without lifting or twisting it: a statement.
-    pub const DRESS_OPERATED_ARM_FIRST: &Entry = &TABLE[106];
+    pub const DRESS_OPERATED_ARM_FIRST: &Entry = &TABLE[109];
 
     /// day about which public texts allow driving, agreed with the surgeon: day 42.
-    pub const DRIVING_PUBLIC_DATE: &Entry = &TABLE[107];
+    pub const DRIVING_PUBLIC_DATE: &Entry = &TABLE[110];
 
     /// first day of driving, sling off: day 56.
-    pub const DRIVING_START: &Entry = &TABLE[108];
+    pub const DRIVING_START: &Entry = &TABLE[111];
 
     /// first day of active motion in the early-passive protocol: day 42.
-    pub const EARLY_ACTIVE_START: &Entry = &TABLE[109];
+    pub const EARLY_ACTIVE_START: &Entry = &TABLE[112];
 
     /// the same for 30 mm or more, or more than one tendon: day 56.
-    pub const EARLY_ACTIVE_START_LARGE: &Entry = &TABLE[110];
+    pub const EARLY_ACTIVE_START_LARGE: &Entry = &TABLE[113];
 
     /// repetitions for elbow, wrist and hand, without weight: 10 (10 to 15) repetitions.
-    pub const EARLY_ELBOW_REPETITIONS: &Entry = &TABLE[111];
+    pub const EARLY_ELBOW_REPETITIONS: &Entry = &TABLE[114];
 
     /// highest passive elevation before active motion in the early-passive protocol: 90 deg.
-    pub const EARLY_ELEVATION: &Entry = &TABLE[112];
+    pub const EARLY_ELEVATION: &Entry = &TABLE[115];
 
     /// widest passive external rotation before active motion in the early-passive protocol: 45 deg.
-    pub const EARLY_EXTERNAL_ROTATION: &Entry = &TABLE[113];
+    pub const EARLY_EXTERNAL_ROTATION: &Entry = &TABLE[116];
 
     /// external rotation aimed at in the end: this, or the other shoulder in the same position if that is less: 90 (80 to 90) deg.
-    pub const EARLY_EXTERNAL_ROTATION_AIM: &Entry = &TABLE[114];
+    pub const EARLY_EXTERNAL_ROTATION_AIM: &Entry = &TABLE[117];
 
     /// day by which the final external rotation is aimed at: day 182.
-    pub const EARLY_EXTERNAL_ROTATION_AIM_DUE: &Entry = &TABLE[115];
+    pub const EARLY_EXTERNAL_ROTATION_AIM_DUE: &Entry = &TABLE[118];
 
     /// repetitions of elbow, wrist and hand movement in the first days: 10 (5 to 15) repetitions.
-    pub const EARLY_HAND_REPETITIONS: &Entry = &TABLE[116];
+    pub const EARLY_HAND_REPETITIONS: &Entry = &TABLE[119];
+
+    /// latest first day of every other passive movement in the early-passive protocol, whatever was found: day 56.
+    pub const EARLY_OTHER_PASSIVE_LATEST: &Entry = &TABLE[120];
 
     /// pain at one week of shoulders that were stiff later: 7.7 points.
-    pub const EARLY_PAIN_LATER_STIFF: &Entry = &TABLE[117];
+    pub const EARLY_PAIN_LATER_STIFF: &Entry = &TABLE[121];
 
     /// pain at one week of shoulders that were not stiff later: 4.5 points.
-    pub const EARLY_PAIN_NOT_STIFF: &Entry = &TABLE[118];
+    pub const EARLY_PAIN_NOT_STIFF: &Entry = &TABLE[122];
+
+    /// latest first day of passive elevation and external rotation in the early-passive protocol, whatever was found: day 1.
+    pub const EARLY_PASSIVE_LATEST: &Entry = &TABLE[123];
 
     /// first day of passive motion in the early-passive protocol: day 1.
-    pub const EARLY_PASSIVE_START: &Entry = &TABLE[119];
+    pub const EARLY_PASSIVE_START: &Entry = &TABLE[124];
 
     /// pendulum circles each way: 10 (10 to 20) repetitions.
-    pub const EARLY_PENDULUM_CIRCLES: &Entry = &TABLE[120];
+    pub const EARLY_PENDULUM_CIRCLES: &Entry = &TABLE[125];
 
     /// first day without a sling, 30 mm or more or more than one tendon: day 56.
-    pub const EARLY_SLING_LARGE_ALWAYS: &Entry = &TABLE[121];
+    pub const EARLY_SLING_LARGE_ALWAYS: &Entry = &TABLE[126];
 
     /// first day of weaning, tear of 10 to 29 mm: day 42.
-    pub const EARLY_SLING_MEDIUM_ALWAYS: &Entry = &TABLE[122];
+    pub const EARLY_SLING_MEDIUM_ALWAYS: &Entry = &TABLE[127];
 
     /// first day without a sling, tear of 10 to 29 mm: day 56.
-    pub const EARLY_SLING_MEDIUM_WEANING: &Entry = &TABLE[123];
+    pub const EARLY_SLING_MEDIUM_WEANING: &Entry = &TABLE[128];
 
     /// first day of weaning, tear under 10 mm: day 28.
-    pub const EARLY_SLING_SMALL_ALWAYS: &Entry = &TABLE[124];
+    pub const EARLY_SLING_SMALL_ALWAYS: &Entry = &TABLE[129];
 
     /// first day without a sling, tear under 10 mm: day 42.
-    pub const EARLY_SLING_SMALL_WEANING: &Entry = &TABLE[125];
+    pub const EARLY_SLING_SMALL_WEANING: &Entry = &TABLE[130];
 
     /// repetitions of stick-assisted exercises: 10 (10 to 15) repetitions.
-    pub const EARLY_STICK_REPETITIONS: &Entry = &TABLE[126];
+    pub const EARLY_STICK_REPETITIONS: &Entry = &TABLE[131];
 
     /// effort without movement is no longer capped once resistance is open: a statement.
-    pub const EFFORT_FREE_WITH_RESISTANCE: &Entry = &TABLE[127];
+    pub const EFFORT_FREE_WITH_RESISTANCE: &Entry = &TABLE[132];
 
     /// first day of effort without movement at elbow and forearm: day 56.
-    pub const ELBOW_EFFORT_START: &Entry = &TABLE[128];
+    pub const ELBOW_EFFORT_START: &Entry = &TABLE[133];
 
     /// elbow, forearm, wrist and hand move from the day of surgery, once the block has worn off: day 0.
-    pub const ELBOW_HAND_FROM_THE_START: &Entry = &TABLE[129];
+    pub const ELBOW_HAND_FROM_THE_START: &Entry = &TABLE[134];
 
     /// first day of resistance by the other hand at elbow, forearm and wrist: day 56.
-    pub const ELBOW_RESISTANCE_START: &Entry = &TABLE[130];
+    pub const ELBOW_RESISTANCE_START: &Entry = &TABLE[135];
 
     /// first day of gentle pressure at the end of elbow, forearm, wrist and finger movement: day 14.
-    pub const ELBOW_STRETCH_START: &Entry = &TABLE[131];
+    pub const ELBOW_STRETCH_START: &Entry = &TABLE[136];
 
     /// emergency number: blue lips: a statement.
-    pub const EMERGENCY_BLUE_LIPS: &Entry = &TABLE[132];
+    pub const EMERGENCY_BLUE_LIPS: &Entry = &TABLE[137];
 
     /// emergency number: chest pain, severe or sudden breathlessness, coughing blood, collapse: a statement.
-    pub const EMERGENCY_BREATHING_AND_CHEST: &Entry = &TABLE[133];
+    pub const EMERGENCY_BREATHING_AND_CHEST: &Entry = &TABLE[138];
 
     /// infraspinatus in passive exercises after surgery is above rest; no percent was read: a statement.
-    pub const EMG_ABOVE_REST_INFRASPINATUS: &Entry = &TABLE[134];
+    pub const EMG_ABOVE_REST_INFRASPINATUS: &Entry = &TABLE[139];
 
     /// supraspinatus in standing active elevation, upper end of the confidence interval: 40 % MVIC.
-    pub const EMG_ACTIVE_ELEVATION_SUPRASPINATUS: &Entry = &TABLE[135];
+    pub const EMG_ACTIVE_ELEVATION_SUPRASPINATUS: &Entry = &TABLE[140];
 
     /// supraspinatus in an exercise found no different from rest after surgery: 15 % MVIC.
-    pub const EMG_AT_REST_SUPRASPINATUS: &Entry = &TABLE[136];
+    pub const EMG_AT_REST_SUPRASPINATUS: &Entry = &TABLE[141];
 
     /// subscapularis in internal rotation with the arm at the side: 40 to 50 % MVIC.
-    pub const EMG_BAND_INTERNAL_ROTATION_SUBSCAPULARIS: &Entry = &TABLE[137];
+    pub const EMG_BAND_INTERNAL_ROTATION_SUBSCAPULARIS: &Entry = &TABLE[142];
 
     /// supraspinatus while the other arm raises the arm with a stick: 8.7 % MVIC.
-    pub const EMG_BAR_RAISE_SUPRASPINATUS: &Entry = &TABLE[138];
+    pub const EMG_BAR_RAISE_SUPRASPINATUS: &Entry = &TABLE[143];
 
     /// infraspinatus in drawing the blade down or forward, less than: 0 to 20 % MVIC.
-    pub const EMG_BLADE_DOWN_INFRASPINATUS: &Entry = &TABLE[139];
+    pub const EMG_BLADE_DOWN_INFRASPINATUS: &Entry = &TABLE[144];
 
     /// supraspinatus in drawing the blade down or forward, less than: 0 to 20 % MVIC.
-    pub const EMG_BLADE_DOWN_SUPRASPINATUS: &Entry = &TABLE[140];
+    pub const EMG_BLADE_DOWN_SUPRASPINATUS: &Entry = &TABLE[145];
 
     /// upper subscapularis in every shoulder-blade exercise tested: 40 to 63 % MVIC.
-    pub const EMG_BLADE_SUBSCAPULARIS: &Entry = &TABLE[141];
+    pub const EMG_BLADE_SUBSCAPULARIS: &Entry = &TABLE[146];
 
     /// shrug, squeeze and circle of the blade are outside the quiet group of that study: a statement.
-    pub const EMG_BLADE_UP_AND_BACK: &Entry = &TABLE[142];
+    pub const EMG_BLADE_UP_AND_BACK: &Entry = &TABLE[147];
 
     /// highest activity of the class high: 60 % MVIC.
-    pub const EMG_CLASS_HIGH_TOP: &Entry = &TABLE[143];
+    pub const EMG_CLASS_HIGH_TOP: &Entry = &TABLE[148];
 
     /// highest activity of the class low to moderate: 20 % MVIC.
-    pub const EMG_CLASS_LOW_MODERATE_TOP: &Entry = &TABLE[144];
+    pub const EMG_CLASS_LOW_MODERATE_TOP: &Entry = &TABLE[149];
 
     /// highest activity of the class low: 15 % MVIC.
-    pub const EMG_CLASS_LOW_TOP: &Entry = &TABLE[145];
+    pub const EMG_CLASS_LOW_TOP: &Entry = &TABLE[150];
 
     /// highest activity of the class moderate: 40 % MVIC.
-    pub const EMG_CLASS_MODERATE_TOP: &Entry = &TABLE[146];
+    pub const EMG_CLASS_MODERATE_TOP: &Entry = &TABLE[151];
 
     /// subscapularis in the diagonal pull: 39 to 60 % MVIC.
-    pub const EMG_DIAGONAL_SUBSCAPULARIS: &Entry = &TABLE[147];
+    pub const EMG_DIAGONAL_SUBSCAPULARIS: &Entry = &TABLE[152];
 
     /// subscapularis in every early exercise tested: more than: at least 15 % MVIC.
-    pub const EMG_EARLY_EXERCISES_SUBSCAPULARIS: &Entry = &TABLE[148];
+    pub const EMG_EARLY_EXERCISES_SUBSCAPULARIS: &Entry = &TABLE[153];
 
     /// cuff muscles in eating and drinking: 14 to 32 % MVIC.
-    pub const EMG_EATING_CUFF: &Entry = &TABLE[149];
+    pub const EMG_EATING_CUFF: &Entry = &TABLE[154];
 
     /// cuff muscles in elbow flexion with the arm at rest, at most: 10 % MVIC.
-    pub const EMG_ELBOW_FLEXION_CUFF: &Entry = &TABLE[150];
+    pub const EMG_ELBOW_FLEXION_CUFF: &Entry = &TABLE[155];
 
     /// supraspinatus in raising the arm in the plane of the blade, thumb down: 63 % MVIC.
-    pub const EMG_EMPTY_CAN_SUPRASPINATUS: &Entry = &TABLE[151];
+    pub const EMG_EMPTY_CAN_SUPRASPINATUS: &Entry = &TABLE[156];
 
     /// supraspinatus in raising the arm in the plane of the blade, thumb up: 62 % MVIC.
-    pub const EMG_FULL_CAN_SUPRASPINATUS: &Entry = &TABLE[152];
+    pub const EMG_FULL_CAN_SUPRASPINATUS: &Entry = &TABLE[157];
 
     /// all muscles in a group of twelve passive exercises, at most: 10 % MVIC.
-    pub const EMG_PASSIVE_GROUP: &Entry = &TABLE[153];
+    pub const EMG_PASSIVE_GROUP: &Entry = &TABLE[158];
 
     /// supraspinatus while a machine moves the arm: 5 % MVIC.
-    pub const EMG_PASSIVE_MACHINE_SUPRASPINATUS: &Entry = &TABLE[154];
+    pub const EMG_PASSIVE_MACHINE_SUPRASPINATUS: &Entry = &TABLE[159];
 
     /// infraspinatus in the pendulum, at most: 15 % MVIC.
-    pub const EMG_PENDULUM_INFRASPINATUS: &Entry = &TABLE[155];
+    pub const EMG_PENDULUM_INFRASPINATUS: &Entry = &TABLE[160];
 
     /// supraspinatus in the pendulum, at most: 15 % MVIC.
-    pub const EMG_PENDULUM_SUPRASPINATUS: &Entry = &TABLE[156];
+    pub const EMG_PENDULUM_SUPRASPINATUS: &Entry = &TABLE[161];
 
     /// supraspinatus in a wide pendulum that the muscles drive, about: 19 % MVIC.
-    pub const EMG_PENDULUM_WIDE_SUPRASPINATUS: &Entry = &TABLE[157];
+    pub const EMG_PENDULUM_WIDE_SUPRASPINATUS: &Entry = &TABLE[162];
 
     /// supraspinatus in raising the arm outward lying on the front: 82 % MVIC.
-    pub const EMG_PRONE_RAISE_SUPRASPINATUS: &Entry = &TABLE[158];
+    pub const EMG_PRONE_RAISE_SUPRASPINATUS: &Entry = &TABLE[163];
 
     /// infraspinatus in external rotation lying on the front: 46.1 % MVIC.
-    pub const EMG_PRONE_ROTATION_INFRASPINATUS: &Entry = &TABLE[159];
+    pub const EMG_PRONE_ROTATION_INFRASPINATUS: &Entry = &TABLE[164];
 
     /// supraspinatus at the pulley: 17.6 % MVIC.
-    pub const EMG_PULLEY_SUPRASPINATUS: &Entry = &TABLE[160];
+    pub const EMG_PULLEY_SUPRASPINATUS: &Entry = &TABLE[165];
 
     /// subscapularis in the push-up with a plus: 46 to 122 % MVIC.
-    pub const EMG_PUSH_UP_PLUS_SUBSCAPULARIS: &Entry = &TABLE[161];
+    pub const EMG_PUSH_UP_PLUS_SUBSCAPULARIS: &Entry = &TABLE[166];
 
     /// infraspinatus in the raise with fingers interlocked, lying: less than the pendulum: 15 % MVIC.
-    pub const EMG_SELF_RAISE_INFRASPINATUS: &Entry = &TABLE[162];
+    pub const EMG_SELF_RAISE_INFRASPINATUS: &Entry = &TABLE[167];
 
     /// supraspinatus in the raise with fingers interlocked, lying: less than the pendulum: 15 % MVIC.
-    pub const EMG_SELF_RAISE_SUPRASPINATUS: &Entry = &TABLE[163];
+    pub const EMG_SELF_RAISE_SUPRASPINATUS: &Entry = &TABLE[168];
 
     /// infraspinatus in side-lying external rotation: 43.4 % MVIC.
-    pub const EMG_SIDE_LYING_ROTATION_INFRASPINATUS: &Entry = &TABLE[164];
+    pub const EMG_SIDE_LYING_ROTATION_INFRASPINATUS: &Entry = &TABLE[169];
 
     /// supraspinatus in side-lying external rotation: 51 % MVIC.
-    pub const EMG_SIDE_LYING_ROTATION_SUPRASPINATUS: &Entry = &TABLE[165];
+    pub const EMG_SIDE_LYING_ROTATION_SUPRASPINATUS: &Entry = &TABLE[170];
 
     /// infraspinatus in standing external rotation: 26.1 % MVIC.
-    pub const EMG_STANDING_ROTATION_INFRASPINATUS: &Entry = &TABLE[166];
+    pub const EMG_STANDING_ROTATION_INFRASPINATUS: &Entry = &TABLE[171];
 
     /// infraspinatus in the table slide: more than: at least 15 % MVIC.
-    pub const EMG_TABLE_SLIDE_INFRASPINATUS: &Entry = &TABLE[167];
+    pub const EMG_TABLE_SLIDE_INFRASPINATUS: &Entry = &TABLE[172];
 
     /// supraspinatus in the table slide, at most: 15 % MVIC.
-    pub const EMG_TABLE_SLIDE_SUPRASPINATUS: &Entry = &TABLE[168];
+    pub const EMG_TABLE_SLIDE_SUPRASPINATUS: &Entry = &TABLE[173];
 
     /// supraspinatus while a therapist raises the arm: 5 % MVIC.
-    pub const EMG_THERAPIST_ELEVATION_SUPRASPINATUS: &Entry = &TABLE[169];
+    pub const EMG_THERAPIST_ELEVATION_SUPRASPINATUS: &Entry = &TABLE[174];
 
     /// cuff muscles in walking, with or without a sling, at most: 7 % MVIC.
-    pub const EMG_WALKING_CUFF: &Entry = &TABLE[170];
+    pub const EMG_WALKING_CUFF: &Entry = &TABLE[175];
 
     /// infraspinatus in the upright wall slide: more than: at least 15 % MVIC.
-    pub const EMG_WALL_SLIDE_INFRASPINATUS: &Entry = &TABLE[171];
+    pub const EMG_WALL_SLIDE_INFRASPINATUS: &Entry = &TABLE[176];
 
     /// supraspinatus in the upright wall slide, at most: 15 % MVIC.
-    pub const EMG_WALL_SLIDE_SUPRASPINATUS: &Entry = &TABLE[172];
+    pub const EMG_WALL_SLIDE_SUPRASPINATUS: &Entry = &TABLE[177];
 
     /// infraspinatus in washing the body upright: 10 % MVIC.
-    pub const EMG_WASH_BODY_INFRASPINATUS: &Entry = &TABLE[173];
+    pub const EMG_WASH_BODY_INFRASPINATUS: &Entry = &TABLE[178];
 
     /// upper subscapularis in washing the face: 37 % MVIC.
-    pub const EMG_WASH_FACE_SUBSCAPULARIS: &Entry = &TABLE[174];
+    pub const EMG_WASH_FACE_SUBSCAPULARIS: &Entry = &TABLE[179];
 
     /// cuff muscles in washing the hair leaning forward: 6 to 36 % MVIC.
-    pub const EMG_WASH_HAIR_LEANING_CUFF: &Entry = &TABLE[175];
+    pub const EMG_WASH_HAIR_LEANING_CUFF: &Entry = &TABLE[180];
 
     /// cuff muscles in washing the hair upright: 23 to 57 % MVIC.
-    pub const EMG_WASH_HAIR_STANDING_CUFF: &Entry = &TABLE[176];
+    pub const EMG_WASH_HAIR_STANDING_CUFF: &Entry = &TABLE[181];
 
     /// infraspinatus in the side-lying wiper movement: 56 % MVIC.
-    pub const EMG_WIPER_INFRASPINATUS: &Entry = &TABLE[177];
+    pub const EMG_WIPER_INFRASPINATUS: &Entry = &TABLE[182];
 
     /// cuff muscles in wrist and finger motion, at most: 5 % MVIC.
-    pub const EMG_WRIST_FINGER_CUFF: &Entry = &TABLE[178];
+    pub const EMG_WRIST_FINGER_CUFF: &Entry = &TABLE[183];
 
     /// cuff muscles in writing and typing with the arm supported, at most: 11 % MVIC.
-    pub const EMG_WRITING_TYPING_CUFF: &Entry = &TABLE[179];
+    pub const EMG_WRITING_TYPING_CUFF: &Entry = &TABLE[184];
 
     /// what a hand holds or pushes with, estimated as 1 kg: 1 kg.
-    pub const ESTIMATE_1_KILOGRAM: &Entry = &TABLE[180];
+    pub const ESTIMATE_1_KILOGRAM: &Entry = &TABLE[185];
 
     /// an angle of a pose or a daily movement, estimated as 10: 10 deg.
-    pub const ESTIMATE_10_DEGREES: &Entry = &TABLE[181];
+    pub const ESTIMATE_10_DEGREES: &Entry = &TABLE[186];
 
     /// what a hand holds or pushes with, estimated as 10 kg: 10 kg.
-    pub const ESTIMATE_10_KILOGRAMS: &Entry = &TABLE[182];
+    pub const ESTIMATE_10_KILOGRAMS: &Entry = &TABLE[187];
 
     /// an angle of a pose or a daily movement, estimated as 110: 110 deg.
-    pub const ESTIMATE_110_DEGREES: &Entry = &TABLE[183];
+    pub const ESTIMATE_110_DEGREES: &Entry = &TABLE[188];
 
     /// an angle of a pose or a daily movement, estimated as 120: 120 deg.
-    pub const ESTIMATE_120_DEGREES: &Entry = &TABLE[184];
+    pub const ESTIMATE_120_DEGREES: &Entry = &TABLE[189];
 
     /// an angle of a pose or a daily movement, estimated as 150: 150 deg.
-    pub const ESTIMATE_150_DEGREES: &Entry = &TABLE[185];
+    pub const ESTIMATE_150_DEGREES: &Entry = &TABLE[190];
 
     /// what a hand holds or pushes with, estimated as 1.5 kg: 1.5 kg.
-    pub const ESTIMATE_1500_GRAMS: &Entry = &TABLE[186];
+    pub const ESTIMATE_1500_GRAMS: &Entry = &TABLE[191];
 
     /// what a hand holds or pushes with, estimated as 2 kg: 2 kg.
-    pub const ESTIMATE_2_KILOGRAMS: &Entry = &TABLE[187];
+    pub const ESTIMATE_2_KILOGRAMS: &Entry = &TABLE[192];
 
     /// an angle of a pose or a daily movement, estimated as 20: 20 deg.
-    pub const ESTIMATE_20_DEGREES: &Entry = &TABLE[188];
+    pub const ESTIMATE_20_DEGREES: &Entry = &TABLE[193];
 
     /// what a hand holds or pushes with, estimated as 3 kg: 3 kg.
-    pub const ESTIMATE_3_KILOGRAMS: &Entry = &TABLE[189];
+    pub const ESTIMATE_3_KILOGRAMS: &Entry = &TABLE[194];
 
     /// an angle of a pose or a daily movement, estimated as 30: 30 deg.
-    pub const ESTIMATE_30_DEGREES: &Entry = &TABLE[190];
+    pub const ESTIMATE_30_DEGREES: &Entry = &TABLE[195];
 
     /// what a hand holds or pushes with, estimated as 4 kg: 4 kg.
-    pub const ESTIMATE_4_KILOGRAMS: &Entry = &TABLE[191];
+    pub const ESTIMATE_4_KILOGRAMS: &Entry = &TABLE[196];
 
     /// an angle of a pose or a daily movement, estimated as 45: 45 deg.
-    pub const ESTIMATE_45_DEGREES: &Entry = &TABLE[192];
+    pub const ESTIMATE_45_DEGREES: &Entry = &TABLE[197];
 
     /// what a hand holds or pushes with, estimated as 5 kg: 5 kg.
-    pub const ESTIMATE_5_KILOGRAMS: &Entry = &TABLE[193];
+    pub const ESTIMATE_5_KILOGRAMS: &Entry = &TABLE[198];
 
     /// what a hand holds or pushes with, estimated as 0.5 kg: 0.5 kg.
-    pub const ESTIMATE_500_GRAMS: &Entry = &TABLE[194];
+    pub const ESTIMATE_500_GRAMS: &Entry = &TABLE[199];
 
     /// an angle of a pose or a daily movement, estimated as 60: 60 deg.
-    pub const ESTIMATE_60_DEGREES: &Entry = &TABLE[195];
+    pub const ESTIMATE_60_DEGREES: &Entry = &TABLE[200];
 
     /// an angle of a pose or a daily movement, estimated as 70: 70 deg.
-    pub const ESTIMATE_70_DEGREES: &Entry = &TABLE[196];
+    pub const ESTIMATE_70_DEGREES: &Entry = &TABLE[201];
 
     /// an angle of a pose or a daily movement, estimated as 90: 90 deg.
-    pub const ESTIMATE_90_DEGREES: &Entry = &TABLE[197];
+    pub const ESTIMATE_90_DEGREES: &Entry = &TABLE[202];
 
     /// a wider passive external rotation a surgeon may choose: 30 deg.
-    pub const EXTERNAL_ROTATION_WIDER: &Entry = &TABLE[198];
+    pub const EXTERNAL_ROTATION_WIDER: &Entry = &TABLE[203];
 
     /// the widest passive external rotation a surgeon may choose: 45 deg.
-    pub const EXTERNAL_ROTATION_WIDEST: &Entry = &TABLE[199];
+    pub const EXTERNAL_ROTATION_WIDEST: &Entry = &TABLE[204];
 
     /// first day on which a raised temperature is no longer measured again before calling: day 2.
-    pub const FEVER_MEASURE_AGAIN_UNTIL: &Entry = &TABLE[200];
+    pub const FEVER_MEASURE_AGAIN_UNTIL: &Entry = &TABLE[205];
 
     /// body temperature from which the patient calls the same day: 38 C.
-    pub const FEVER_SAME_DAY: &Entry = &TABLE[201];
+    pub const FEVER_SAME_DAY: &Entry = &TABLE[206];
 
     /// body temperature from which the patient calls the same day, where the surgeon chooses it: 38.3 C.
-    pub const FEVER_SAME_DAY_OTHER: &Entry = &TABLE[202];
+    pub const FEVER_SAME_DAY_OTHER: &Entry = &TABLE[207];
 
     /// first light uses named by a public text: brushing teeth, dressing, holding a cup of tea: day 42.
-    pub const FIRST_ACTIVE_USES_PUBLIC: &Entry = &TABLE[203];
+    pub const FIRST_ACTIVE_USES_PUBLIC: &Entry = &TABLE[208];
 
     /// load in the hand in the first strengthening weeks (5 lb): 2.27 kg.
-    pub const FIRST_HAND_LOAD: &Entry = &TABLE[204];
+    pub const FIRST_HAND_LOAD: &Entry = &TABLE[209];
 
     /// day about which the wound is looked at: day 10 (10 to 14).
-    pub const FIRST_VISIT_USUAL: &Entry = &TABLE[205];
+    pub const FIRST_VISIT_USUAL: &Entry = &TABLE[210];
 
     /// hours after which a fresh leak from the wounds means a call: 24 (24 to 72) h.
-    pub const FRESH_LEAK_AFTER: &Entry = &TABLE[206];
+    pub const FRESH_LEAK_AFTER: &Entry = &TABLE[211];
 
     /// highest Goutallier grade; the grades are 0 to this: 4.
-    pub const GOUTALLIER_GRADE_HIGHEST: &Entry = &TABLE[207];
+    pub const GOUTALLIER_GRADE_HIGHEST: &Entry = &TABLE[212];
 
     /// same day: cold, white or blue fingers: a statement.
-    pub const HAND_COLOR_SAME_DAY: &Entry = &TABLE[208];
+    pub const HAND_COLOR_SAME_DAY: &Entry = &TABLE[213];
 
     /// hours within which a swollen, stiff, burning or color-changing hand is told: 48 h.
-    pub const HAND_SWELLING_WITHIN: &Entry = &TABLE[209];
+    pub const HAND_SWELLING_WITHIN: &Entry = &TABLE[214];
 
     /// points of the healing index for a high level of work or activity: 2 points.
-    pub const HEALING_INDEX_ACTIVITY_POINTS: &Entry = &TABLE[210];
+    pub const HEALING_INDEX_ACTIVITY_POINTS: &Entry = &TABLE[215];
 
     /// age in completed years above which the healing index counts it; the age itself does not count: 70 years.
-    pub const HEALING_INDEX_AGE_OVER: &Entry = &TABLE[211];
+    pub const HEALING_INDEX_AGE_OVER: &Entry = &TABLE[216];
 
     /// points of the healing index for age: 2 points.
-    pub const HEALING_INDEX_AGE_POINTS: &Entry = &TABLE[212];
+    pub const HEALING_INDEX_AGE_POINTS: &Entry = &TABLE[217];
 
     /// anteroposterior tear size above which the healing index counts it; the size itself does not count: 25 mm.
-    pub const HEALING_INDEX_ANTEROPOSTERIOR_OVER: &Entry = &TABLE[213];
+    pub const HEALING_INDEX_ANTEROPOSTERIOR_OVER: &Entry = &TABLE[218];
 
     /// points of the healing index for anteroposterior tear size: 2 points.
-    pub const HEALING_INDEX_ANTEROPOSTERIOR_POINTS: &Entry = &TABLE[214];
+    pub const HEALING_INDEX_ANTEROPOSTERIOR_POINTS: &Entry = &TABLE[219];
 
     /// bone density T-score at or below which the healing index counts it: -2.5.
-    pub const HEALING_INDEX_BONE_DENSITY_AT_MOST: &Entry = &TABLE[215];
+    pub const HEALING_INDEX_BONE_DENSITY_AT_MOST: &Entry = &TABLE[220];
 
     /// points of the healing index for bone density: 2 points.
-    pub const HEALING_INDEX_BONE_DENSITY_POINTS: &Entry = &TABLE[216];
+    pub const HEALING_INDEX_BONE_DENSITY_POINTS: &Entry = &TABLE[221];
 
     /// share healed in the first band of the healing index: 94 %.
-    pub const HEALING_INDEX_FIRST_BAND_HEALED: &Entry = &TABLE[217];
+    pub const HEALING_INDEX_FIRST_BAND_HEALED: &Entry = &TABLE[222];
 
     /// highest score of the first band of the healing index: 4 points.
-    pub const HEALING_INDEX_FIRST_BAND_UNTIL: &Entry = &TABLE[218];
+    pub const HEALING_INDEX_FIRST_BAND_UNTIL: &Entry = &TABLE[223];
 
     /// share healed in the fourth band of the healing index: 14 %.
-    pub const HEALING_INDEX_FOURTH_BAND_HEALED: &Entry = &TABLE[219];
+    pub const HEALING_INDEX_FOURTH_BAND_HEALED: &Entry = &TABLE[224];
 
     /// Goutallier grade of the infraspinatus from which the healing index counts it: 2.
-    pub const HEALING_INDEX_INFILTRATION_FROM: &Entry = &TABLE[220];
+    pub const HEALING_INDEX_INFILTRATION_FROM: &Entry = &TABLE[225];
 
     /// points of the healing index for fatty infiltration of the infraspinatus: 3 points.
-    pub const HEALING_INDEX_INFILTRATION_POINTS: &Entry = &TABLE[221];
+    pub const HEALING_INDEX_INFILTRATION_POINTS: &Entry = &TABLE[226];
 
     /// points of the healing index for retraction from the first step on: 1 points.
-    pub const HEALING_INDEX_RETRACTION_FIRST_POINTS: &Entry = &TABLE[222];
+    pub const HEALING_INDEX_RETRACTION_FIRST_POINTS: &Entry = &TABLE[227];
 
     /// retraction from which the healing index gives the first points: 10 mm.
-    pub const HEALING_INDEX_RETRACTION_FIRST_STEP: &Entry = &TABLE[223];
+    pub const HEALING_INDEX_RETRACTION_FIRST_STEP: &Entry = &TABLE[228];
 
     /// points of the healing index for retraction from the second step on: 2 points.
-    pub const HEALING_INDEX_RETRACTION_SECOND_POINTS: &Entry = &TABLE[224];
+    pub const HEALING_INDEX_RETRACTION_SECOND_POINTS: &Entry = &TABLE[229];
 
     /// retraction from which the healing index gives more points: 20 mm.
-    pub const HEALING_INDEX_RETRACTION_SECOND_STEP: &Entry = &TABLE[225];
+    pub const HEALING_INDEX_RETRACTION_SECOND_STEP: &Entry = &TABLE[230];
 
     /// points of the healing index for retraction from the third step on: 4 points.
-    pub const HEALING_INDEX_RETRACTION_THIRD_POINTS: &Entry = &TABLE[226];
+    pub const HEALING_INDEX_RETRACTION_THIRD_POINTS: &Entry = &TABLE[231];
 
     /// retraction from which the healing index gives the most points; the length itself counts: 30 mm.
-    pub const HEALING_INDEX_RETRACTION_THIRD_STEP: &Entry = &TABLE[227];
+    pub const HEALING_INDEX_RETRACTION_THIRD_STEP: &Entry = &TABLE[232];
 
     /// share healed in the second band of the healing index: 68 %.
-    pub const HEALING_INDEX_SECOND_BAND_HEALED: &Entry = &TABLE[228];
+    pub const HEALING_INDEX_SECOND_BAND_HEALED: &Entry = &TABLE[233];
 
     /// highest score of the second band of the healing index: 6 points.
-    pub const HEALING_INDEX_SECOND_BAND_UNTIL: &Entry = &TABLE[229];
+    pub const HEALING_INDEX_SECOND_BAND_UNTIL: &Entry = &TABLE[234];
 
     /// share healed in the third band of the healing index: 38 %.
-    pub const HEALING_INDEX_THIRD_BAND_HEALED: &Entry = &TABLE[230];
+    pub const HEALING_INDEX_THIRD_BAND_HEALED: &Entry = &TABLE[235];
 
     /// highest score of the third band of the healing index; the fourth lies above: 9 points.
-    pub const HEALING_INDEX_THIRD_BAND_UNTIL: &Entry = &TABLE[231];
+    pub const HEALING_INDEX_THIRD_BAND_UNTIL: &Entry = &TABLE[236];
 
     /// highest score of the healing index: 15 points.
-    pub const HEALING_INDEX_TOTAL: &Entry = &TABLE[232];
+    pub const HEALING_INDEX_TOTAL: &Entry = &TABLE[237];
 
     /// a hold keeps the limits of the day before it and moves every later start: a statement.
-    pub const HOLD_KEEPS_LIMITS: &Entry = &TABLE[233];
+    pub const HOLD_KEEPS_LIMITS: &Entry = &TABLE[238];
 
     /// how far an unsupervised target stays below the limit: 5 deg.
-    pub const HOME_MARGIN: &Entry = &TABLE[234];
+    pub const HOME_MARGIN: &Entry = &TABLE[239];
 
     /// the largest home margin that is believed: 30 deg.
-    pub const HOME_MARGIN_MOST: &Entry = &TABLE[235];
+    pub const HOME_MARGIN_MOST: &Entry = &TABLE[240];
 
     /// last day of the dated plan: day 365.
-    pub const HORIZON: &Entry = &TABLE[236];
+    pub const HORIZON: &Entry = &TABLE[241];
 
     /// minutes of ice at a time, wrapped: 15 (10 to 20) min.
-    pub const ICE_MINUTES: &Entry = &TABLE[237];
+    pub const ICE_MINUTES: &Entry = &TABLE[242];
 
     /// times of ice a day: 4 (3 to 4) per day.
-    pub const ICE_TIMES: &Entry = &TABLE[238];
+    pub const ICE_TIMES: &Entry = &TABLE[243];
 
     /// days from repair to early deep infection, mean: 18 (3 to 41) days.
-    pub const INFECTION_EARLY_MEAN: &Entry = &TABLE[239];
+    pub const INFECTION_EARLY_MEAN: &Entry = &TABLE[244];
 
     /// days from repair to the first wash-out, median: 26 (14 to 50) days.
-    pub const INFECTION_FIRST_WASH_OUT: &Entry = &TABLE[240];
+    pub const INFECTION_FIRST_WASH_OUT: &Entry = &TABLE[245];
 
     /// days from repair to deep infection, mean: 49 days.
-    pub const INFECTION_LATE_MEAN: &Entry = &TABLE[241];
+    pub const INFECTION_LATE_MEAN: &Entry = &TABLE[246];
 
     /// growing pain with new stiffness is a sign of infection too: a statement.
-    pub const INFECTION_PAIN_AND_STIFFNESS: &Entry = &TABLE[242];
+    pub const INFECTION_PAIN_AND_STIFFNESS: &Entry = &TABLE[247];
 
     /// first day without the daily questions about infection; from then at visits: day 56.
-    pub const INFECTION_QUESTIONS_DAILY_UNTIL: &Entry = &TABLE[243];
+    pub const INFECTION_QUESTIONS_DAILY_UNTIL: &Entry = &TABLE[248];
 
     /// highest effort without movement, before resistance opens: 30 %.
-    pub const ISOMETRIC_EFFORT: &Entry = &TABLE[244];
+    pub const ISOMETRIC_EFFORT: &Entry = &TABLE[249];
 
     /// bending the elbow: the most a catalogue file may ask for: 160 deg.
-    pub const JOINT_RANGE_ELBOW: &Entry = &TABLE[245];
+    pub const JOINT_RANGE_ELBOW: &Entry = &TABLE[250];
 
     /// raising the arm: the most a catalogue file may ask for: 180 deg.
-    pub const JOINT_RANGE_ELEVATION: &Entry = &TABLE[246];
+    pub const JOINT_RANGE_ELEVATION: &Entry = &TABLE[251];
 
     /// moving the arm backward: the most a catalogue file may ask for: 80 deg.
-    pub const JOINT_RANGE_EXTENSION: &Entry = &TABLE[247];
+    pub const JOINT_RANGE_EXTENSION: &Entry = &TABLE[252];
 
     /// turning the arm outward: the most a catalogue file may ask for: 120 deg.
-    pub const JOINT_RANGE_EXTERNAL_ROTATION: &Entry = &TABLE[248];
+    pub const JOINT_RANGE_EXTERNAL_ROTATION: &Entry = &TABLE[253];
 
     /// bringing the arm across the chest: the most a catalogue file may ask for: 140 deg.
-    pub const JOINT_RANGE_HORIZONTAL_ADDUCTION: &Entry = &TABLE[249];
+    pub const JOINT_RANGE_HORIZONTAL_ADDUCTION: &Entry = &TABLE[254];
 
     /// turning the arm inward: the most a catalogue file may ask for: 110 deg.
-    pub const JOINT_RANGE_INTERNAL_ROTATION: &Entry = &TABLE[250];
+    pub const JOINT_RANGE_INTERNAL_ROTATION: &Entry = &TABLE[255];
 
     /// the jolts of running count as resistance to the arm that swings: a statement.
-    pub const JOLTS_COUNT_AS_RESISTANCE: &Entry = &TABLE[251];
+    pub const JOLTS_COUNT_AS_RESISTANCE: &Entry = &TABLE[256];
 
     /// first day of effort or resistance at the elbow after a labral repair: day 84.
-    pub const LABRUM_BICEPS_START: &Entry = &TABLE[252];
+    pub const LABRUM_BICEPS_START: &Entry = &TABLE[257];
 
     /// first day of abduction with external rotation after a labral repair: day 84.
-    pub const LABRUM_COMBINED_START: &Entry = &TABLE[253];
+    pub const LABRUM_COMBINED_START: &Entry = &TABLE[258];
 
     /// external rotation while a labral repair is fresh: 0 deg.
-    pub const LABRUM_EXTERNAL_ROTATION: &Entry = &TABLE[254];
+    pub const LABRUM_EXTERNAL_ROTATION: &Entry = &TABLE[259];
 
     /// first day without the labral cap on external rotation: day 42.
-    pub const LABRUM_EXTERNAL_ROTATION_UNTIL: &Entry = &TABLE[255];
+    pub const LABRUM_EXTERNAL_ROTATION_UNTIL: &Entry = &TABLE[260];
 
     /// a loosening of more days than this is written twice: 14 days.
-    pub const LARGE_LOOSENING_DAYS: &Entry = &TABLE[256];
+    pub const LARGE_LOOSENING_DAYS: &Entry = &TABLE[261];
 
     /// a loosening of more degrees than this is written twice: 20 deg.
-    pub const LARGE_LOOSENING_DEGREES: &Entry = &TABLE[257];
+    pub const LARGE_LOOSENING_DEGREES: &Entry = &TABLE[262];
 
     /// an exercise or goal with less arc than this is dropped: 15 deg.
-    pub const LEAST_USEFUL_ARC: &Entry = &TABLE[258];
+    pub const LEAST_USEFUL_ARC: &Entry = &TABLE[263];
 
     /// first day of manual work: day 91.
-    pub const MANUAL_WORK_START: &Entry = &TABLE[259];
+    pub const MANUAL_WORK_START: &Entry = &TABLE[264];
 
     /// for tears of 3 to 5 cm the evidence does not separate early from delayed motion: a statement.
-    pub const MEDIUM_LARGE_OPEN_QUESTION: &Entry = &TABLE[260];
+    pub const MEDIUM_LARGE_OPEN_QUESTION: &Entry = &TABLE[265];
 
     /// a mode is allowed no further than the mode it rests on: a statement.
-    pub const MODES_CASCADE: &Entry = &TABLE[261];
+    pub const MODES_CASCADE: &Entry = &TABLE[266];
 
     /// held or worn while the arm is supported, hanging or moved passively, this is no load in the hand: 0.3 kg.
-    pub const NO_HAND_LOAD_UP_TO: &Entry = &TABLE[262];
+    pub const NO_HAND_LOAD_UP_TO: &Entry = &TABLE[267];
 
     /// graft, tendon transfer, balloon, capsular reconstruction, fracture fixation and nerve injury have no shipped protocol: a statement.
-    pub const NO_PROTOCOL_COVERS: &Entry = &TABLE[263];
+    pub const NO_PROTOCOL_COVERS: &Entry = &TABLE[268];
 
     /// what the other arm carries when it lifts the whole operated arm, estimated: 4 kg.
-    pub const OTHER_ARM_LIFTS_THE_ARM: &Entry = &TABLE[264];
+    pub const OTHER_ARM_LIFTS_THE_ARM: &Entry = &TABLE[269];
 
     /// what the other hand carries when it lifts the operated forearm, estimated: 2 kg.
-    pub const OTHER_ARM_LIFTS_THE_FOREARM: &Entry = &TABLE[265];
+    pub const OTHER_ARM_LIFTS_THE_FOREARM: &Entry = &TABLE[270];
 
     /// minutes of pain after exercise above which less is done: 30 min.
-    pub const PAIN_AFTER_EXERCISE: &Entry = &TABLE[266];
+    pub const PAIN_AFTER_EXERCISE: &Entry = &TABLE[271];
 
     /// same day: pain that the tablets do not ease: a statement.
-    pub const PAIN_NOT_EASED_SAME_DAY: &Entry = &TABLE[267];
+    pub const PAIN_NOT_EASED_SAME_DAY: &Entry = &TABLE[272];
 
     /// highest Patte grade of retraction; the grades are 1 to this: 3.
-    pub const PATTE_GRADE_HIGHEST: &Entry = &TABLE[268];
+    pub const PATTE_GRADE_HIGHEST: &Entry = &TABLE[273];
 
     /// how far the hanging arm swings off the vertical: 10 deg.
-    pub const PENDULUM_CONE: &Entry = &TABLE[269];
+    pub const PENDULUM_CONE: &Entry = &TABLE[274];
 
     /// least elevation against the trunk: 50 deg.
-    pub const PENDULUM_ELEVATION_LEAST: &Entry = &TABLE[270];
+    pub const PENDULUM_ELEVATION_LEAST: &Entry = &TABLE[275];
 
     /// greatest elevation against the trunk: 70 deg.
-    pub const PENDULUM_ELEVATION_MOST: &Entry = &TABLE[271];
+    pub const PENDULUM_ELEVATION_MOST: &Entry = &TABLE[276];
 
     /// how far the trunk leans forward: 60 deg.
-    pub const PENDULUM_TRUNK_LEAN: &Entry = &TABLE[272];
+    pub const PENDULUM_TRUNK_LEAN: &Entry = &TABLE[277];
 
     /// same day: a pop or a fall; stop exercises, sling on: a statement.
-    pub const POP_OR_FALL_SAME_DAY: &Entry = &TABLE[273];
+    pub const POP_OR_FALL_SAME_DAY: &Entry = &TABLE[278];
 
     /// no active external rotation before active motion opens after teres minor repair: day 42.
-    pub const POSTERIOR_CUFF_ACTIVE: &Entry = &TABLE[274];
+    pub const POSTERIOR_CUFF_ACTIVE: &Entry = &TABLE[279];
 
     /// first day of passive internal rotation, cross-body motion and shoulder-blade squeezing after teres minor repair: day 42.
-    pub const POSTERIOR_CUFF_START: &Entry = &TABLE[275];
+    pub const POSTERIOR_CUFF_START: &Entry = &TABLE[280];
 
     /// raising the arm, full range: 180 deg.
-    pub const RANGE_ELEVATION_MOST: &Entry = &TABLE[276];
+    pub const RANGE_ELEVATION_MOST: &Entry = &TABLE[281];
 
     /// how far an elbow is drawn back in exercise: 20 (20 to 30) deg.
-    pub const RANGE_EXTENSION_DRAWN_BACK: &Entry = &TABLE[277];
+    pub const RANGE_EXTENSION_DRAWN_BACK: &Entry = &TABLE[282];
 
     /// moving the arm backward, full range: 50 deg.
-    pub const RANGE_EXTENSION_MOST: &Entry = &TABLE[278];
+    pub const RANGE_EXTENSION_MOST: &Entry = &TABLE[283];
 
     /// turning the arm outward, full range: 90 deg.
-    pub const RANGE_EXTERNAL_ROTATION_MOST: &Entry = &TABLE[279];
+    pub const RANGE_EXTERNAL_ROTATION_MOST: &Entry = &TABLE[284];
 
     /// bringing the arm across the chest, counted from straight ahead: 40 deg.
-    pub const RANGE_HORIZONTAL_ADDUCTION_MOST: &Entry = &TABLE[280];
+    pub const RANGE_HORIZONTAL_ADDUCTION_MOST: &Entry = &TABLE[285];
 
     /// turning the arm inward, full range in front of the body: 70 deg.
-    pub const RANGE_INTERNAL_ROTATION_MOST: &Entry = &TABLE[281];
+    pub const RANGE_INTERNAL_ROTATION_MOST: &Entry = &TABLE[286];
 
     /// highest reading grade of a text for patients: 6 (6 to 8).
-    pub const READING_GRADE_GREATEST: &Entry = &TABLE[282];
+    pub const READING_GRADE_GREATEST: &Entry = &TABLE[287];
 
     /// age in completed years above which a record is taken for a slip of the pen: 120 years.
-    pub const RECORD_AGE_GREATEST: &Entry = &TABLE[283];
+    pub const RECORD_AGE_GREATEST: &Entry = &TABLE[288];
 
     /// elevation or abduction beyond which a safe arc is taken for a slip of the pen: 180 deg.
-    pub const RECORD_ELEVATION_GREATEST: &Entry = &TABLE[284];
+    pub const RECORD_ELEVATION_GREATEST: &Entry = &TABLE[289];
 
     /// extension past the body beyond which a safe arc is taken for a slip of the pen: 90 deg.
-    pub const RECORD_EXTENSION_GREATEST: &Entry = &TABLE[285];
+    pub const RECORD_EXTENSION_GREATEST: &Entry = &TABLE[290];
 
     /// retraction below which the highest Patte grade is an unlikely pair: 10 mm.
-    pub const RECORD_HIGH_PATTE_RETRACTION: &Entry = &TABLE[286];
+    pub const RECORD_HIGH_PATTE_RETRACTION: &Entry = &TABLE[291];
 
     /// horizontal adduction beyond which a safe arc is taken for a slip of the pen: 150 deg.
-    pub const RECORD_HORIZONTAL_ADDUCTION_GREATEST: &Entry = &TABLE[287];
+    pub const RECORD_HORIZONTAL_ADDUCTION_GREATEST: &Entry = &TABLE[292];
 
     /// Patte grade from which a partial-thickness tear is an unlikely pair: 2.
-    pub const RECORD_PARTIAL_TEAR_PATTE: &Entry = &TABLE[288];
+    pub const RECORD_PARTIAL_TEAR_PATTE: &Entry = &TABLE[293];
 
     /// retraction from which a partial-thickness tear is an unlikely pair: 10 mm.
-    pub const RECORD_PARTIAL_TEAR_RETRACTION: &Entry = &TABLE[289];
+    pub const RECORD_PARTIAL_TEAR_RETRACTION: &Entry = &TABLE[294];
 
     /// external or internal rotation beyond which, either way, a safe arc is taken for a slip of the pen: 120 deg.
-    pub const RECORD_ROTATION_GREATEST: &Entry = &TABLE[290];
+    pub const RECORD_ROTATION_GREATEST: &Entry = &TABLE[295];
 
     /// bone density T-score beyond which, up or down, a record is taken for a slip of the pen: 8.
-    pub const RECORD_T_SCORE_GREATEST: &Entry = &TABLE[291];
+    pub const RECORD_T_SCORE_GREATEST: &Entry = &TABLE[296];
 
     /// tear size or retraction above which a record is taken for a slip of the pen: 100 mm.
-    pub const RECORD_TEAR_SIZE_GREATEST: &Entry = &TABLE[292];
+    pub const RECORD_TEAR_SIZE_GREATEST: &Entry = &TABLE[297];
 
     /// first day of contact and overhead sport after a capsular release alone: day 84.
-    pub const RELEASE_CONTACT_SPORT_START: &Entry = &TABLE[293];
+    pub const RELEASE_CONTACT_SPORT_START: &Entry = &TABLE[298];
 
     /// first day of desk work after a capsular release alone: day 14.
-    pub const RELEASE_DESK_START: &Entry = &TABLE[294];
+    pub const RELEASE_DESK_START: &Entry = &TABLE[299];
 
     /// first day of driving after a capsular release alone: day 14.
-    pub const RELEASE_DRIVE_START: &Entry = &TABLE[295];
+    pub const RELEASE_DRIVE_START: &Entry = &TABLE[300];
 
     /// first day of effort without movement and of a load in the hand after a capsular release alone: day 14.
-    pub const RELEASE_EFFORT_START: &Entry = &TABLE[296];
+    pub const RELEASE_EFFORT_START: &Entry = &TABLE[301];
 
     /// first day of manual work after a capsular release alone: day 42.
-    pub const RELEASE_MANUAL_START: &Entry = &TABLE[297];
+    pub const RELEASE_MANUAL_START: &Entry = &TABLE[302];
 
     /// full motion at once after a capsular release alone: day 0.
-    pub const RELEASE_MOTION_AT_ONCE: &Entry = &TABLE[298];
+    pub const RELEASE_MOTION_AT_ONCE: &Entry = &TABLE[303];
+
+    /// latest first day of passive motion after a capsular release alone, whatever was found: day 0.
+    pub const RELEASE_PASSIVE_LATEST: &Entry = &TABLE[304];
 
     /// first day of resistance after a capsular release alone: day 28.
-    pub const RELEASE_RESISTED_START: &Entry = &TABLE[299];
+    pub const RELEASE_RESISTED_START: &Entry = &TABLE[305];
 
     /// first day of the second hand load after a capsular release alone: day 42.
-    pub const RELEASE_SECOND_LOAD_START: &Entry = &TABLE[300];
+    pub const RELEASE_SECOND_LOAD_START: &Entry = &TABLE[306];
 
     /// first day without a sling after a capsular release alone: day 3.
-    pub const RELEASE_SLING_UNTIL: &Entry = &TABLE[301];
+    pub const RELEASE_SLING_UNTIL: &Entry = &TABLE[307];
 
     /// first day of sport after a capsular release alone: day 42.
-    pub const RELEASE_SPORT_START: &Entry = &TABLE[302];
+    pub const RELEASE_SPORT_START: &Entry = &TABLE[308];
 
     /// elevation allowed for sling, rest, washing, dressing and the hanging arm: 45 deg.
-    pub const RESTING_ELEVATION: &Entry = &TABLE[303];
+    pub const RESTING_ELEVATION: &Entry = &TABLE[309];
 
     /// internal rotation with the forearm on the belly: 70 deg.
-    pub const RESTING_INTERNAL_ROTATION: &Entry = &TABLE[304];
+    pub const RESTING_INTERNAL_ROTATION: &Entry = &TABLE[310];
 
     /// rings come off the operated side; the hand may swell: a statement.
-    pub const RINGS_OFF: &Entry = &TABLE[305];
+    pub const RINGS_OFF: &Entry = &TABLE[311];
 
     /// what the surgeon saw to be safe on the table caps every mode and position of that movement: a statement.
-    pub const SAFE_ARC_CAPS: &Entry = &TABLE[306];
+    pub const SAFE_ARC_CAPS: &Entry = &TABLE[312];
 
     /// load in the hand in the later strengthening weeks (10 lb), until the surgeon names a load: 4.54 kg.
-    pub const SECOND_HAND_LOAD: &Entry = &TABLE[307];
+    pub const SECOND_HAND_LOAD: &Entry = &TABLE[313];
 
     /// minutes of an exercise session: 10 (5 to 10) min.
-    pub const SESSION_MINUTES: &Entry = &TABLE[308];
+    pub const SESSION_MINUTES: &Entry = &TABLE[314];
 
     /// exercise sessions a day: 4 (3 to 4) per day.
-    pub const SESSIONS_A_DAY: &Entry = &TABLE[309];
+    pub const SESSIONS_A_DAY: &Entry = &TABLE[315];
 
     /// sleep on the back or half sitting with a pillow under the arm, or on the other side; not on the operated side: a statement.
-    pub const SLEEP_POSITION: &Entry = &TABLE[310];
+    pub const SLEEP_POSITION: &Entry = &TABLE[316];
 
     /// first day on which the sling is no longer worn at all times: day 42.
-    pub const SLING_ALWAYS_UNTIL: &Entry = &TABLE[311];
+    pub const SLING_ALWAYS_UNTIL: &Entry = &TABLE[317];
 
     /// the sling stays on at night: a statement.
-    pub const SLING_AT_NIGHT: &Entry = &TABLE[312];
+    pub const SLING_AT_NIGHT: &Entry = &TABLE[318];
 
     /// sling fit: elbow deep in the sling and near a right angle, wrist carried, not tight, skin looked at: a statement.
-    pub const SLING_FIT: &Entry = &TABLE[313];
+    pub const SLING_FIT: &Entry = &TABLE[319];
 
     /// when the sling comes off: washing, dressing and exercises: a statement.
-    pub const SLING_OFF_FOR: &Entry = &TABLE[314];
+    pub const SLING_OFF_FOR: &Entry = &TABLE[320];
 
     /// hours out of the sling on the first day of weaning: 1 h.
-    pub const SLING_WEANING_FIRST_HOURS: &Entry = &TABLE[315];
+    pub const SLING_WEANING_FIRST_HOURS: &Entry = &TABLE[321];
 
     /// hours added on each further day of weaning: 1 h.
-    pub const SLING_WEANING_MORE_EACH_DAY: &Entry = &TABLE[316];
+    pub const SLING_WEANING_MORE_EACH_DAY: &Entry = &TABLE[322];
 
     /// first day without a sling: day 56.
-    pub const SLING_WEANING_UNTIL: &Entry = &TABLE[317];
+    pub const SLING_WEANING_UNTIL: &Entry = &TABLE[323];
 
     /// age in completed years above which the surgeon is asked whether to go slower: 70 years.
-    pub const SLOWER_AGE_OVER: &Entry = &TABLE[318];
+    pub const SLOWER_AGE_OVER: &Entry = &TABLE[324];
 
     /// Goutallier grade of any recorded muscle from which the surgeon is asked whether to go slower: 3.
-    pub const SLOWER_INFILTRATION_FROM: &Entry = &TABLE[319];
+    pub const SLOWER_INFILTRATION_FROM: &Entry = &TABLE[325];
 
     /// findings for which most surveyed surgeons go slower: a statement.
-    pub const SLOWER_OPINION: &Entry = &TABLE[320];
+    pub const SLOWER_OPINION: &Entry = &TABLE[326];
 
     /// poor tissue, high tension, a partial repair or a revision is treated one class slower: a statement.
-    pub const SLOWER_PRINCIPLE: &Entry = &TABLE[321];
+    pub const SLOWER_PRINCIPLE: &Entry = &TABLE[327];
 
     /// Patte grade of retraction that asks the surgeon whether to go slower: 3.
-    pub const SLOWER_RETRACTION_GRADE: &Entry = &TABLE[322];
+    pub const SLOWER_RETRACTION_GRADE: &Entry = &TABLE[328];
 
     /// a tear under this is small: 10 mm.
-    pub const SMALL_TEAR_BELOW: &Entry = &TABLE[323];
+    pub const SMALL_TEAR_BELOW: &Entry = &TABLE[329];
 
     /// first day of weaning for a small tear, where the surgeon chooses it: day 28.
-    pub const SMALL_TEAR_SLING_UNTIL: &Entry = &TABLE[324];
+    pub const SMALL_TEAR_SLING_UNTIL: &Entry = &TABLE[330];
 
     /// first day without a sling for a small tear, where the surgeon chooses it: day 42.
-    pub const SMALL_TEAR_WEANING_UNTIL: &Entry = &TABLE[325];
+    pub const SMALL_TEAR_WEANING_UNTIL: &Entry = &TABLE[331];
 
     /// first day of sport drills: day 140.
-    pub const SPORT_DRILLS_START: &Entry = &TABLE[326];
+    pub const SPORT_DRILLS_START: &Entry = &TABLE[332];
 
     /// first day of sport, opened by the surgeon: day 182.
-    pub const SPORT_START: &Entry = &TABLE[327];
+    pub const SPORT_START: &Entry = &TABLE[333];
 
     /// first day of active motion, small and medium repairs: day 42.
-    pub const STAGED_ACTIVE_START: &Entry = &TABLE[328];
+    pub const STAGED_ACTIVE_START: &Entry = &TABLE[334];
 
     /// first day of active-assisted motion, small and medium repairs: day 28.
-    pub const STAGED_ASSISTED_START: &Entry = &TABLE[329];
+    pub const STAGED_ASSISTED_START: &Entry = &TABLE[335];
 
     /// first day of active-assisted motion upright; before it only lying on the back: day 35.
-    pub const STAGED_ASSISTED_UPRIGHT_START: &Entry = &TABLE[330];
+    pub const STAGED_ASSISTED_UPRIGHT_START: &Entry = &TABLE[336];
 
     /// first day of hand behind the back, extension past the body and cross-body motion: day 42.
-    pub const STAGED_BEHIND_THE_BACK_START: &Entry = &TABLE[331];
+    pub const STAGED_BEHIND_THE_BACK_START: &Entry = &TABLE[337];
 
     /// first day of gentle shoulder-blade exercises, arm supported: day 14.
-    pub const STAGED_BLADE_START: &Entry = &TABLE[332];
+    pub const STAGED_BLADE_START: &Entry = &TABLE[338];
 
     /// first day of a load in the hand: day 84.
-    pub const STAGED_HAND_LOAD_START: &Entry = &TABLE[333];
+    pub const STAGED_HAND_LOAD_START: &Entry = &TABLE[339];
 
     /// first day of effort without movement: day 49.
-    pub const STAGED_ISOMETRIC_START: &Entry = &TABLE[334];
+    pub const STAGED_ISOMETRIC_START: &Entry = &TABLE[340];
 
     /// first day of a load above the shoulder: day 140.
-    pub const STAGED_OVERHEAD_LOAD_START: &Entry = &TABLE[335];
+    pub const STAGED_OVERHEAD_LOAD_START: &Entry = &TABLE[341];
 
     /// highest passive elevation before active motion opens: 90 deg.
-    pub const STAGED_PASSIVE_ELEVATION: &Entry = &TABLE[336];
+    pub const STAGED_PASSIVE_ELEVATION: &Entry = &TABLE[342];
 
     /// widest passive external rotation before active motion opens: 20 deg.
-    pub const STAGED_PASSIVE_EXTERNAL_ROTATION: &Entry = &TABLE[337];
+    pub const STAGED_PASSIVE_EXTERNAL_ROTATION: &Entry = &TABLE[343];
+
+    /// latest first day of passive motion after a small or medium repair, whatever was found: day 42.
+    pub const STAGED_PASSIVE_LATEST: &Entry = &TABLE[344];
 
     /// first day of passive motion, small and medium repairs: day 14.
-    pub const STAGED_PASSIVE_START: &Entry = &TABLE[338];
+    pub const STAGED_PASSIVE_START: &Entry = &TABLE[345];
 
     /// first day of resistance for shoulder and shoulder blade: day 84.
-    pub const STAGED_RESISTED_START: &Entry = &TABLE[339];
+    pub const STAGED_RESISTED_START: &Entry = &TABLE[346];
 
     /// gate of the return stage: day 140.
-    pub const STAGED_RETURN_GATE: &Entry = &TABLE[340];
+    pub const STAGED_RETURN_GATE: &Entry = &TABLE[347];
 
     /// first day of the second hand load: day 112.
-    pub const STAGED_SECOND_HAND_LOAD_START: &Entry = &TABLE[341];
+    pub const STAGED_SECOND_HAND_LOAD_START: &Entry = &TABLE[348];
 
     /// gate of the strengthening stage: day 84.
-    pub const STAGED_STRENGTHENING_GATE: &Entry = &TABLE[342];
+    pub const STAGED_STRENGTHENING_GATE: &Entry = &TABLE[349];
 
     /// first day of end-range stretch: day 84.
-    pub const STAGED_STRETCH_START: &Entry = &TABLE[343];
+    pub const STAGED_STRETCH_START: &Entry = &TABLE[350];
 
     /// first day of weight through the arm: day 84.
-    pub const STAGED_WEIGHT_THROUGH_ARM_START: &Entry = &TABLE[344];
+    pub const STAGED_WEIGHT_THROUGH_ARM_START: &Entry = &TABLE[351];
 
     /// stick-assisted elevation is given without a measured value for infraspinatus: a statement.
-    pub const STICK_ELEVATION_EXCEPTION: &Entry = &TABLE[345];
+    pub const STICK_ELEVATION_EXCEPTION: &Entry = &TABLE[352];
 
     /// stick-assisted external rotation is given without a measured value for infraspinatus: a statement.
-    pub const STICK_EXTERNAL_ROTATION_EXCEPTION: &Entry = &TABLE[346];
+    pub const STICK_EXTERNAL_ROTATION_EXCEPTION: &Entry = &TABLE[353];
 
     /// shoulders called stiff by the clinician at 16 to 24 weeks: 3.3 %.
-    pub const STIFF_CLINICIAN_HALF_YEAR: &Entry = &TABLE[347];
+    pub const STIFF_CLINICIAN_HALF_YEAR: &Entry = &TABLE[354];
 
     /// shoulders called stiff by the clinician at one year: 1.6 %.
-    pub const STIFF_CLINICIAN_ONE_YEAR: &Entry = &TABLE[348];
+    pub const STIFF_CLINICIAN_ONE_YEAR: &Entry = &TABLE[355];
 
     /// shoulders called stiff by the clinician at 12 weeks: 7.3 %.
-    pub const STIFF_CLINICIAN_TWELVE_WEEKS: &Entry = &TABLE[349];
+    pub const STIFF_CLINICIAN_TWELVE_WEEKS: &Entry = &TABLE[356];
 
     /// passive elevation below which a shoulder counts as stiff at 6 to 8 weeks, together with external rotation: 100 deg.
-    pub const STIFF_EARLY_ELEVATION: &Entry = &TABLE[350];
+    pub const STIFF_EARLY_ELEVATION: &Entry = &TABLE[357];
 
     /// passive external rotation below which a shoulder counts as stiff at 6 to 8 weeks, together with elevation: 30 deg.
-    pub const STIFF_EARLY_EXTERNAL_ROTATION: &Entry = &TABLE[351];
+    pub const STIFF_EARLY_EXTERNAL_ROTATION: &Entry = &TABLE[358];
 
     /// shoulders stiff at 6 to 8 weeks by that definition: 23 %.
-    pub const STIFF_EARLY_RATE: &Entry = &TABLE[352];
+    pub const STIFF_EARLY_RATE: &Entry = &TABLE[359];
 
     /// forward elevation below which a shoulder counts as stiff at 90 days: 100 deg.
-    pub const STIFF_NINETY_DAYS_ELEVATION: &Entry = &TABLE[353];
+    pub const STIFF_NINETY_DAYS_ELEVATION: &Entry = &TABLE[360];
 
     /// external rotation at the side below which a shoulder counts as stiff at 90 days: 10 deg.
-    pub const STIFF_NINETY_DAYS_EXTERNAL_ROTATION: &Entry = &TABLE[354];
+    pub const STIFF_NINETY_DAYS_EXTERNAL_ROTATION: &Entry = &TABLE[361];
 
     /// external rotation at 90 abduction below which a shoulder counts as stiff at 90 days: 30 deg.
-    pub const STIFF_NINETY_DAYS_EXTERNAL_ROTATION_AT_90: &Entry = &TABLE[355];
+    pub const STIFF_NINETY_DAYS_EXTERNAL_ROTATION_AT_90: &Entry = &TABLE[362];
 
     /// day from which passive motion may be opened where the surgeon names a loosening for a stiff shoulder: day 1.
-    pub const STIFF_PASSIVE_FROM: &Entry = &TABLE[356];
+    pub const STIFF_PASSIVE_FROM: &Entry = &TABLE[363];
 
     /// passive flexion below which a shoulder counts as stiff at three months; either is enough: 120 deg.
-    pub const STIFF_THREE_MONTHS_ELEVATION: &Entry = &TABLE[357];
+    pub const STIFF_THREE_MONTHS_ELEVATION: &Entry = &TABLE[364];
 
     /// external rotation at the side below which a shoulder counts as stiff at three months; either is enough: 30 deg.
-    pub const STIFF_THREE_MONTHS_EXTERNAL_ROTATION: &Entry = &TABLE[358];
+    pub const STIFF_THREE_MONTHS_EXTERNAL_ROTATION: &Entry = &TABLE[365];
 
     /// shoulders stiff at three months by that definition: 14.2 %.
-    pub const STIFF_THREE_MONTHS_RATE: &Entry = &TABLE[359];
+    pub const STIFF_THREE_MONTHS_RATE: &Entry = &TABLE[366];
 
     /// shoulders with moderate or severe stiffness at three months in the study of early pain: 36.1 %.
-    pub const STIFF_THREE_MONTHS_RATE_EARLY_PAIN: &Entry = &TABLE[360];
+    pub const STIFF_THREE_MONTHS_RATE_EARLY_PAIN: &Entry = &TABLE[367];
 
     /// shoulders stiff at three months in the study of synovitis: 11 %.
-    pub const STIFF_THREE_MONTHS_RATE_SYNOVITIS: &Entry = &TABLE[361];
+    pub const STIFF_THREE_MONTHS_RATE_SYNOVITIS: &Entry = &TABLE[368];
 
     /// stiffness is the one finding for which most surveyed surgeons go faster: a statement.
-    pub const STIFFNESS_OPINION: &Entry = &TABLE[362];
+    pub const STIFFNESS_OPINION: &Entry = &TABLE[369];
 
     /// first day of active internal rotation, hand behind the back, active extension and shoulder-blade exercises after subscapularis repair: day 42.
-    pub const SUBSCAPULARIS_ACTIVE_START: &Entry = &TABLE[363];
+    pub const SUBSCAPULARIS_ACTIVE_START: &Entry = &TABLE[370];
 
     /// external rotation at the first step, complete or open: 30 deg.
-    pub const SUBSCAPULARIS_COMPLETE_FIRST: &Entry = &TABLE[364];
+    pub const SUBSCAPULARIS_COMPLETE_FIRST: &Entry = &TABLE[371];
 
     /// external rotation at the last step, complete or open: 90 deg.
-    pub const SUBSCAPULARIS_COMPLETE_FOURTH: &Entry = &TABLE[365];
+    pub const SUBSCAPULARIS_COMPLETE_FOURTH: &Entry = &TABLE[372];
 
     /// external rotation at the second step, complete or open: 45 deg.
-    pub const SUBSCAPULARIS_COMPLETE_SECOND: &Entry = &TABLE[366];
+    pub const SUBSCAPULARIS_COMPLETE_SECOND: &Entry = &TABLE[373];
 
     /// external rotation at the third step, complete or open: 60 deg.
-    pub const SUBSCAPULARIS_COMPLETE_THIRD: &Entry = &TABLE[367];
+    pub const SUBSCAPULARIS_COMPLETE_THIRD: &Entry = &TABLE[374];
 
     /// first step day of external rotation after subscapularis repair: day 28.
-    pub const SUBSCAPULARIS_FIRST_STEP: &Entry = &TABLE[368];
+    pub const SUBSCAPULARIS_FIRST_STEP: &Entry = &TABLE[375];
 
     /// fourth step day of external rotation after complete or open subscapularis repair: day 70.
-    pub const SUBSCAPULARIS_FOURTH_STEP: &Entry = &TABLE[369];
+    pub const SUBSCAPULARIS_FOURTH_STEP: &Entry = &TABLE[376];
 
     /// last step day of external rotation after complete or open subscapularis repair: day 84.
-    pub const SUBSCAPULARIS_LAST_STEP: &Entry = &TABLE[370];
+    pub const SUBSCAPULARIS_LAST_STEP: &Entry = &TABLE[377];
 
     /// the later day a surgeon may choose: day 84.
-    pub const SUBSCAPULARIS_RESISTED_LATER: &Entry = &TABLE[371];
+    pub const SUBSCAPULARIS_RESISTED_LATER: &Entry = &TABLE[378];
 
     /// first day of effort or resistance in internal rotation after subscapularis repair: day 56.
-    pub const SUBSCAPULARIS_RESISTED_START: &Entry = &TABLE[372];
+    pub const SUBSCAPULARIS_RESISTED_START: &Entry = &TABLE[379];
 
     /// second step day of external rotation after subscapularis repair: day 42.
-    pub const SUBSCAPULARIS_SECOND_STEP: &Entry = &TABLE[373];
+    pub const SUBSCAPULARIS_SECOND_STEP: &Entry = &TABLE[380];
 
     /// external rotation while a subscapularis repair is fresh: 0 deg.
-    pub const SUBSCAPULARIS_SHUT: &Entry = &TABLE[374];
+    pub const SUBSCAPULARIS_SHUT: &Entry = &TABLE[381];
 
     /// third step day of external rotation after subscapularis repair: day 56.
-    pub const SUBSCAPULARIS_THIRD_STEP: &Entry = &TABLE[375];
+    pub const SUBSCAPULARIS_THIRD_STEP: &Entry = &TABLE[382];
 
     /// external rotation at the first step, upper part, arthroscopic: 45 deg.
-    pub const SUBSCAPULARIS_UPPER_FIRST: &Entry = &TABLE[376];
+    pub const SUBSCAPULARIS_UPPER_FIRST: &Entry = &TABLE[383];
 
     /// external rotation at the second step, upper part, arthroscopic: 90 deg.
-    pub const SUBSCAPULARIS_UPPER_SECOND: &Entry = &TABLE[377];
+    pub const SUBSCAPULARIS_UPPER_SECOND: &Entry = &TABLE[384];
 
     /// same day: swollen arm, or swollen or tender calf: a statement.
-    pub const SWELLING_SAME_DAY: &Entry = &TABLE[378];
+    pub const SWELLING_SAME_DAY: &Entry = &TABLE[385];
 
     /// turning outward with the forearm on a table is given without a measured value, where the other arm cannot drive a stick: a statement.
-    pub const TABLE_EXTERNAL_ROTATION_EXCEPTION: &Entry = &TABLE[379];
+    pub const TABLE_EXTERNAL_ROTATION_EXCEPTION: &Entry = &TABLE[386];
 
     /// elevation with the forearm resting on a table in front: 40 deg.
-    pub const TABLE_SLIDE_START: &Entry = &TABLE[380];
+    pub const TABLE_SLIDE_START: &Entry = &TABLE[387];
 
     /// minutes until pain tablets work: 30 (30 to 60) min.
-    pub const TABLET_EFFECT_FROM: &Entry = &TABLE[381];
+    pub const TABLET_EFFECT_FROM: &Entry = &TABLE[388];
 
     /// greatest tear dimension from which a tear is treated as large: 30 mm.
-    pub const TEAR_CLASS_LARGE_FROM: &Entry = &TABLE[382];
+    pub const TEAR_CLASS_LARGE_FROM: &Entry = &TABLE[389];
 
     /// greatest tear dimension above which a tear is of the largest class; the size itself is not: 50 mm.
-    pub const TEAR_CLASS_MASSIVE_ABOVE: &Entry = &TABLE[383];
+    pub const TEAR_CLASS_MASSIVE_ABOVE: &Entry = &TABLE[390];
 
     /// greatest tear dimension below which a tear is of the smallest class: 10 mm.
-    pub const TEAR_CLASS_SMALL_BELOW: &Entry = &TABLE[384];
+    pub const TEAR_CLASS_SMALL_BELOW: &Entry = &TABLE[391];
 
     /// a tenotomy is treated as a tenodesis at the start: a statement.
-    pub const TENOTOMY_AS_TENODESIS: &Entry = &TABLE[385];
+    pub const TENOTOMY_AS_TENODESIS: &Entry = &TABLE[392];
 
     /// resistance at the elbow after tenotomy, where the surgeon chooses early use: day 42.
-    pub const TENOTOMY_EARLY_RESISTED: &Entry = &TABLE[386];
+    pub const TENOTOMY_EARLY_RESISTED: &Entry = &TABLE[393];
 
     /// total loss of motion before surgery, smallest group, upper end: 20 (0 to 20) deg.
-    pub const TOTAL_DEFICIT_FIRST_GROUP: &Entry = &TABLE[387];
+    pub const TOTAL_DEFICIT_FIRST_GROUP: &Entry = &TABLE[394];
 
     /// total loss of motion before surgery, middle group, upper end: 70 (25 to 70) deg.
-    pub const TOTAL_DEFICIT_SECOND_GROUP: &Entry = &TABLE[388];
+    pub const TOTAL_DEFICIT_SECOND_GROUP: &Entry = &TABLE[395];
 
     /// a tear over this is very large: 50 mm.
-    pub const VERY_LARGE_ABOVE: &Entry = &TABLE[389];
+    pub const VERY_LARGE_ABOVE: &Entry = &TABLE[396];
 
     /// same day: vomiting that goes on, no urine: a statement.
-    pub const VOMITING_URINE_SAME_DAY: &Entry = &TABLE[390];
+    pub const VOMITING_URINE_SAME_DAY: &Entry = &TABLE[397];
 
     /// weight through one arm in rising from a chair with both hands, estimated: 15 kg.
-    pub const WEIGHT_THROUGH_ARM_CHAIR_RISE: &Entry = &TABLE[391];
+    pub const WEIGHT_THROUGH_ARM_CHAIR_RISE: &Entry = &TABLE[398];
 
     /// weight through one arm in a push-up on the toes, estimated: 30 kg.
-    pub const WEIGHT_THROUGH_ARM_FLOOR_PUSH: &Entry = &TABLE[392];
+    pub const WEIGHT_THROUGH_ARM_FLOOR_PUSH: &Entry = &TABLE[399];
 
     /// weight through one arm in a push-up on the knees, estimated: 20 kg.
-    pub const WEIGHT_THROUGH_ARM_KNEELING_PUSH: &Entry = &TABLE[393];
+    pub const WEIGHT_THROUGH_ARM_KNEELING_PUSH: &Entry = &TABLE[400];
 
     /// weight through one arm in leaning lightly on a hand or an elbow, estimated: 5 kg.
-    pub const WEIGHT_THROUGH_ARM_LEAN: &Entry = &TABLE[394];
+    pub const WEIGHT_THROUGH_ARM_LEAN: &Entry = &TABLE[401];
 
     /// weight through one arm in lying on that side, estimated: 12 kg.
-    pub const WEIGHT_THROUGH_ARM_LYING_ON: &Entry = &TABLE[395];
+    pub const WEIGHT_THROUGH_ARM_LYING_ON: &Entry = &TABLE[402];
 
     /// weight through one arm in a push-up at the wall, estimated: 10 kg.
-    pub const WEIGHT_THROUGH_ARM_WALL_PUSH: &Entry = &TABLE[396];
+    pub const WEIGHT_THROUGH_ARM_WALL_PUSH: &Entry = &TABLE[403];
 
     /// first day on which the wound may be wet without a watertight cover, once healed: day 10.
-    pub const WOUND_DRY_UNTIL: &Entry = &TABLE[397];
+    pub const WOUND_DRY_UNTIL: &Entry = &TABLE[404];
 
     /// same day: spreading redness, pus, heat, swelling or opening of the wound, a stain past the edge of the dressing: a statement.
-    pub const WOUND_SIGNS_SAME_DAY: &Entry = &TABLE[398];
+    pub const WOUND_SIGNS_SAME_DAY: &Entry = &TABLE[405];
 
     /// first day of the wound visit: day 10.
-    pub const WOUND_VISIT_FROM: &Entry = &TABLE[399];
+    pub const WOUND_VISIT_FROM: &Entry = &TABLE[406];
 
     /// last day of the wound visit: day 14.
-    pub const WOUND_VISIT_UNTIL: &Entry = &TABLE[400];
+    pub const WOUND_VISIT_UNTIL: &Entry = &TABLE[407];
 }

@@ -6,6 +6,8 @@
 //! read. Nothing here knows how a plan is made.
 #![deny(missing_docs)]
 
+pub mod words;
+
 mod cell;
 mod change;
 mod grid;

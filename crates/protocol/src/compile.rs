@@ -6,36 +6,9 @@ use body::{ALL_KEYS, Joint, Key, Movement, Position};
 use operative::DimensionId;
 use plan::{Cell, Grid, LaneId, SlingPosition, Wear};
 
+use crate::Choices;
 use crate::file::{Limit, ProtocolFile, SlingStep, When};
 use crate::library::{Family, chosen};
-
-/// The options the surgeon chose where sources disagree; what is not named is the default.
-#[derive(Debug, Clone, Default, PartialEq, Eq)]
-pub struct Choices {
-    taken: Vec<(String, String)>,
-    defaults: Vec<(String, String)>,
-}
-
-impl Choices {
-    /// The defaults of a family.
-    pub fn of(family: &Family) -> Self {
-        let defaults = family.choices().filter_map(|c| Some((c.id.clone(), c.options.first()?.clone()))).collect();
-        Self { taken: Vec::new(), defaults }
-    }
-
-    /// Takes an option.
-    pub fn take(&mut self, choice: &str, option: &str) {
-        self.taken.push((choice.into(), option.into()));
-    }
-
-    /// Whether the choice was made this way.
-    pub fn is(&self, choice: &str, option: &str) -> bool {
-        let found = |list: &[(String, String)]| {
-            list.iter().rev().find(|(id, _)| id == choice).map(|(_, taken)| taken == option)
-        };
-        found(&self.taken).or_else(|| found(&self.defaults)).unwrap_or(false)
-    }
-}
 
 /// A compiled family; [`resolve`](crate::resolve()) composes plans from it.
 #[derive(Debug)]
@@ -83,7 +56,7 @@ pub(crate) struct CompiledRule<'f> {
 }
 
 /// One cap on one lane over a run of columns.
-#[derive(Debug, Clone, Copy)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(crate) struct Op {
     pub lane: LaneId,
     pub from: u8,

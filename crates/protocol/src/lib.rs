@@ -6,9 +6,11 @@
 //! Nothing here names a finding, reads a clock, or opens a file.
 #![deny(missing_docs)]
 
+pub mod checker;
 pub mod file;
 
 mod binding;
+mod choices;
 mod compile;
 mod library;
 mod lint;
@@ -16,7 +18,8 @@ mod resolve;
 mod shipped;
 
 pub use binding::Binding;
-pub use compile::{Choices, Compiled};
+pub use choices::Choices;
+pub use compile::Compiled;
 pub use library::{Family, Library};
 pub use resolve::{Requested, resolve, resolve_into};
 pub use shipped::SHIPPED;

@@ -138,6 +138,7 @@ fn missing_file(name: &str, folder: &str, files: &[(&str, FileId, &str)], span: 
 
 fn join(protocol: &mut ProtocolFile, part: ProtocolFile) {
     protocol.limits.extend(part.limits);
+    protocol.passive_by.extend(part.passive_by);
     // What a part adds comes first in a session: hand and elbow before the shoulder would surprise nobody,
     // but the shoulder is what the session is for, so it stays first.
     // What the protocol lists itself, with its own dose, stands.

@@ -14,6 +14,8 @@ mod duplicates;
 mod exercises;
 mod limits;
 mod names;
+mod offers;
+mod passive;
 mod reach;
 mod size;
 mod under;
@@ -40,6 +42,8 @@ use under::Under;
 /// - `limit-never-lifts`: a limit that ends neither by a day nor by the surgeon, or a movement never opened
 /// - `modes-upside-down`: a mode that goes further than the mode it rests on
 /// - `goal-above-limit`, `criterion-out-of-reach`, `exercise-never-allowed`
+/// - `goal-without-exercise`: a stage with a goal and no exercise for it that its own limits allow
+/// - `no-latest-passive-day`, `passive-too-late`: a movement whose latest day is not promised, or not kept
 /// - `cap-not-stricter`: a cap that allows what the default does not
 /// - `family-too-large`: more than the tables of a plan hold
 pub(crate) fn family(family: &Family, catalogue: &Catalogue, sink: &mut Sink) {
@@ -51,6 +55,7 @@ pub(crate) fn family(family: &Family, catalogue: &Catalogue, sink: &mut Sink) {
     duplicates::check(family, sink);
     days::check(family, sink);
     limits::check(family, sink);
+    passive::names(family, sink);
     if !size::fits(family, sink) {
         return;
     }
@@ -62,10 +67,15 @@ pub(crate) fn family(family: &Family, catalogue: &Catalogue, sink: &mut Sink) {
     if sink.errors() == errors {
         limits::check_modes(&alternatives, sink);
         caps::check(&alternatives, sink);
+        passive::days(&alternatives, sink);
     }
     reach::goals(&alternatives, sink);
     reach::criteria(&alternatives, catalogue, sink);
     exercises::check(&alternatives, catalogue, sink);
+    // A goal out of reach or an exercise that is never allowed has its own message.
+    if sink.errors() == errors {
+        offers::check(&alternatives, catalogue, sink);
+    }
 }
 
 fn was_read_whole(family: &Family, sink: &Sink) -> bool {

@@ -171,6 +171,17 @@ impl Compiled<'_> {
         of_rules.chain(of_selects).filter(|(on, _)| *on == dimension).map(|(_, mask)| mask).collect()
     }
 
+    /// For each rule the first rule that does just the same to a plan: the same caps, sling, gates and capping protocol.
+    ///
+    /// Two records under one protocol whose fired rules are the same in this sense, and whose safe arcs are the same,
+    /// have the same plan: [`resolve_into`] reads nothing else of the facts.
+    pub fn same_effect(&self) -> Vec<usize> {
+        let same = |a: &CompiledRule<'_>, b: &CompiledRule<'_>| {
+            a.cap == b.cap && a.gates == b.gates && a.wear == b.wear && a.ops == b.ops
+        };
+        self.rules.iter().map(|rule| self.rules.iter().position(|first| same(first, rule)).unwrap_or(0)).collect()
+    }
+
     /// The day on which safe arcs that name none stop to bind a plan.
     pub fn safe_arc_end(&self, plan: &Plan) -> Option<u16> {
         self.safe_arc_stage.and_then(|stage| plan.gates[stage])

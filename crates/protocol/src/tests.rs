@@ -5,6 +5,8 @@ mod bad_days;
 mod bad_files;
 mod bad_limits;
 mod bad_names;
+mod bad_offers;
+mod bad_passive;
 mod bad_reach;
 mod composed;
 mod composition;

@@ -29,6 +29,7 @@ pub fn protocol() -> Value {
             ("stage", list(stage())),
             ("sling", list(sling(true))),
             ("limit", list(limit())),
+            ("passive_by", list(passive_by())),
             ("goal", list(goal())),
             ("exercise", list(exercise_use())),
             ("visit", list(visit())),
@@ -97,6 +98,7 @@ pub fn family() -> Value {
                 ("select", list(select)),
                 ("on_request", list(on_request)),
                 ("question", list(question)),
+                ("not_read", list(table(&["facts", "because"], &[("facts", list(facts())), ("because", text())]))),
             ],
         ),
     ))
@@ -207,6 +209,10 @@ fn limit() -> Value {
             ("evidence", evidence()),
         ],
     )
+}
+
+fn passive_by() -> Value {
+    table(&["keys", "day"], &[("keys", list(defined("keys"))), ("day", day()), ("evidence", evidence())])
 }
 
 fn goal() -> Value {

@@ -1,14 +1,14 @@
 //! Reading the file of a family.
 
-use diagnostic::{Diagnostic, FileId, Sink};
+use diagnostic::{Diagnostic, FileId, Sink, Span, Spanned};
 use document::{Table, nearest};
-use operative::{DIMENSIONS, dim, dimension};
+use operative::{DIMENSIONS, DimensionId, dim, dimension};
 use quantity::PostoperativeDay;
 
 use super::evidence_of::{self, UseOf};
 use super::rules::{condition_of, read_when, text_of};
 use super::steps::day_number;
-use super::{Condition, FamilyFile, FamilyQuestion, OnRequest, Select};
+use super::{Condition, FamilyFile, FamilyQuestion, NotRead, OnRequest, Select};
 
 /// Reads a family file.
 ///
@@ -35,6 +35,8 @@ pub fn read(file: FileId, text: &str, sink: &mut Sink) -> Option<FamilyFile> {
         table.tables("on_request", sink).into_iter().filter_map(|request| read_on_request(request, sink)).collect();
     let questions =
         table.tables("question", sink).into_iter().filter_map(|question| read_question(question, sink)).collect();
+    let not_read =
+        table.tables("not_read", sink).into_iter().flat_map(|not_read| read_not_read(not_read, sink)).collect();
     table.finish(sink);
     Some(FamilyFile {
         id: id?,
@@ -46,18 +48,43 @@ pub fn read(file: FileId, text: &str, sink: &mut Sink) -> Option<FamilyFile> {
         selects,
         on_request,
         questions,
+        not_read,
         span,
     })
 }
 
+fn read_not_read(mut table: Table<'_>, sink: &mut Sink) -> Vec<NotRead> {
+    let facts = table.texts("facts", sink);
+    let because = text_of(&mut table, "because", sink);
+    table.finish(sink);
+    let Some(because) = because else { return Vec::new() };
+    let read = |fact: &Spanned<String>| Some((fact_of(&fact.value, fact.span, sink)?, fact.span));
+    let facts: Vec<_> = facts.iter().filter_map(read).collect();
+    facts.into_iter().map(|(dimension, span)| NotRead { dimension, because: because.clone(), span }).collect()
+}
+
+/// The dimension of a name.
+fn fact_of(name: &str, span: Span, sink: &mut Sink) -> Option<DimensionId> {
+    let found = dimension(name);
+    if found.is_none() {
+        let mut fault = Diagnostic::error("unknown-fact", format!("`{name}` is not a fact of a record")).at(span);
+        if let Some(near) = nearest(name, DIMENSIONS.iter().map(|dimension| dimension.name)) {
+            fault = fault.help(format!("did you mean \"{near}\"?"));
+        }
+        sink.push(fault);
+    }
+    found
+}
+
 fn read_select(mut table: Table<'_>, sink: &mut Sink) -> Option<Select> {
+    let span = table.span;
     let id = text_of(&mut table, "id", sink);
     let title = text_of(&mut table, "title", sink);
     let protocol = text_of(&mut table, "protocol", sink);
     let when = read_when(&mut table, sink);
     let evidence = evidence_of::read(&mut table, UseOf::Limit, sink);
     table.finish(sink);
-    Some(Select { id: id?, title: title?, protocol: protocol?, when, evidence })
+    Some(Select { id: id?, title: title?, protocol: protocol?, when, evidence, span })
 }
 
 fn read_on_request(mut table: Table<'_>, sink: &mut Sink) -> Option<OnRequest> {
@@ -74,22 +101,12 @@ fn read_on_request(mut table: Table<'_>, sink: &mut Sink) -> Option<OnRequest> {
 }
 
 fn read_question(mut table: Table<'_>, sink: &mut Sink) -> Option<FamilyQuestion> {
+    let span = table.span;
     let id = text_of(&mut table, "id", sink);
     let path = text_of(&mut table, "path", sink);
     let text = text_of(&mut table, "text", sink);
     let answered_by = table.require("answered_by", sink).and_then(|value| value.text(sink));
-    let answered_by = answered_by.and_then(|name| {
-        let found = dimension(&name.value);
-        if found.is_none() {
-            let mut fault =
-                Diagnostic::error("unknown-fact", format!("`{}` is not a fact of a record", name.value)).at(name.span);
-            if let Some(near) = nearest(&name.value, DIMENSIONS.iter().map(|dimension| dimension.name)) {
-                fault = fault.help(format!("did you mean \"{near}\"?"));
-            }
-            sink.push(fault);
-        }
-        found
-    });
+    let answered_by = answered_by.and_then(|name| fact_of(&name.value, name.span, sink));
     let unless_capped_by = table.text("unless_capped_by", sink).map(|text| text.value);
     let offers = table.quantity("offers_passive_from", "day", "day 1", PostoperativeDay::parse, sink);
     let only_when_chosen = table.text("only_when_chosen", sink).map(|text| text.value);
@@ -109,5 +126,6 @@ fn read_question(mut table: Table<'_>, sink: &mut Sink) -> Option<FamilyQuestion
         only_when_chosen,
         when,
         evidence,
+        span,
     })
 }

@@ -11,9 +11,18 @@ use document::{Table, nearest};
 /// movement has. A mode that one of several movements lacks is skipped for it;
 /// a line that names no key at all is a fault.
 pub(super) fn read(table: &mut Table<'_>, sink: &mut Sink) -> Vec<Key> {
-    let written = table.texts("keys", sink);
     let position = table.word("position", Position::WORDS, sink).map_or(Position::Any, |word| word.value);
     let modes = read_modes(table, sink);
+    read_in(table, position, &modes, sink)
+}
+
+/// Reads `keys` alone, in these modes and any position.
+pub(super) fn read_in_modes(table: &mut Table<'_>, modes: &[Mode], sink: &mut Sink) -> Vec<Key> {
+    read_in(table, Position::Any, modes, sink)
+}
+
+fn read_in(table: &mut Table<'_>, position: Position, modes: &[Mode], sink: &mut Sink) -> Vec<Key> {
+    let written = table.texts("keys", sink);
     let mut keys = Vec::new();
     for text in &written {
         let Some((joint, movement)) = joint_and_movement(text, sink) else { continue };

@@ -4,6 +4,7 @@
 mod evidence_of;
 mod family;
 mod keys;
+mod passive_by;
 mod protocol;
 mod rules;
 mod steps;
@@ -16,6 +17,7 @@ use plan::{Cell, SlingPosition, Wear};
 use quantity::{Degrees, PostoperativeDay};
 
 pub use family::read as read_family;
+pub use passive_by::PassiveBy;
 pub use protocol::{read, read_part};
 pub use rules::read as read_rules;
 
@@ -40,6 +42,19 @@ pub struct FamilyFile {
     pub on_request: Vec<OnRequest>,
     /// What has to be asked before anybody signs.
     pub questions: Vec<FamilyQuestion>,
+    /// What of a record the family sets aside on purpose.
+    pub not_read: Vec<NotRead>,
+    /// Where it was written.
+    pub span: Span,
+}
+
+/// A fact that no rule of the family asks for, on purpose.
+#[derive(Debug, Clone)]
+pub struct NotRead {
+    /// The dimension.
+    pub dimension: DimensionId,
+    /// Why it changes nothing here.
+    pub because: String,
     /// Where it was written.
     pub span: Span,
 }
@@ -57,6 +72,8 @@ pub struct Select {
     pub when: When,
     /// Where it comes from.
     pub evidence: Vec<&'static Entry>,
+    /// Where it was written.
+    pub span: Span,
 }
 
 /// A protocol that only the surgeon's own choice takes.
@@ -89,6 +106,8 @@ pub struct FamilyQuestion {
     pub when: When,
     /// Where it comes from.
     pub evidence: Vec<&'static Entry>,
+    /// Where it was written.
+    pub span: Span,
 }
 
 /// A protocol: a closed world of what is allowed from which day.
@@ -112,6 +131,8 @@ pub struct ProtocolFile {
     pub slings: Vec<SlingStep>,
     /// What is allowed.
     pub limits: Vec<Limit>,
+    /// The latest day on which each movement is open passively.
+    pub passive_by: Vec<PassiveBy>,
     /// What to aim for.
     pub goals: Vec<Goal>,
     /// What to do.
@@ -310,6 +331,8 @@ pub struct Visit {
     pub latest: PostoperativeDay,
     /// Where it comes from.
     pub evidence: Vec<&'static Entry>,
+    /// Where it was written.
+    pub span: Span,
 }
 
 /// Return to an activity.
@@ -342,6 +365,8 @@ pub struct PostureGate {
     pub until: PostoperativeDay,
     /// Where it comes from.
     pub evidence: Vec<&'static Entry>,
+    /// Where it was written.
+    pub span: Span,
 }
 
 /// Where sources disagree, and the surgeon may choose; the first option is the default.
@@ -407,6 +432,8 @@ pub struct Remark {
     pub invites: bool,
     /// Where it comes from.
     pub evidence: Vec<&'static Entry>,
+    /// Where it was written.
+    pub span: Span,
 }
 
 /// When something fires: every condition of `all`, and one of `any` where there are some.

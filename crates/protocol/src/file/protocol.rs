@@ -8,7 +8,9 @@ use quantity::{Degrees, PostoperativeDay};
 use super::evidence_of::{self, Number, UseOf};
 use super::rules::{read_tables, text_of};
 use super::steps::{self, choice_is, day_number};
-use super::{ExerciseUse, Goal, Limit, PostureGate, ProtocolFile, Return, Stage, StageCriterion, Visit, keys};
+use super::{
+    ExerciseUse, Goal, Limit, PostureGate, ProtocolFile, Return, Stage, StageCriterion, Visit, keys, passive_by,
+};
 
 /// Reads a protocol file.
 ///
@@ -53,6 +55,8 @@ fn read_body(table: &mut Table<'_>, sink: &mut Sink) -> ProtocolFile {
     let stages = table.tables("stage", sink).into_iter().filter_map(|stage| read_stage(stage, sink)).collect();
     let slings = table.tables("sling", sink).into_iter().filter_map(|step| steps::sling(step, sink)).collect();
     let limits = table.tables("limit", sink).into_iter().filter_map(|limit| read_limit(limit, sink)).collect();
+    let passive_by =
+        table.tables("passive_by", sink).into_iter().filter_map(|line| passive_by::read(line, sink)).collect();
     let goals = table.tables("goal", sink).into_iter().filter_map(|goal| read_goal(goal, sink)).collect();
     let exercises = table.tables("exercise", sink).into_iter().filter_map(|used| read_use(used, sink)).collect();
     let visits = table.tables("visit", sink).into_iter().filter_map(|visit| read_visit(visit, sink)).collect();
@@ -69,6 +73,7 @@ fn read_body(table: &mut Table<'_>, sink: &mut Sink) -> ProtocolFile {
         stages,
         slings,
         limits,
+        passive_by,
         goals,
         exercises,
         visits,
@@ -79,7 +84,7 @@ fn read_body(table: &mut Table<'_>, sink: &mut Sink) -> ProtocolFile {
     }
 }
 
-fn day_of(
+pub(super) fn day_of(
     table: &mut Table<'_>,
     key: &'static str,
     numbers: &mut Vec<Number>,
@@ -214,6 +219,7 @@ fn read_use(mut table: Table<'_>, sink: &mut Sink) -> Option<ExerciseUse> {
 }
 
 fn read_visit(mut table: Table<'_>, sink: &mut Sink) -> Option<Visit> {
+    let span = table.span;
     let mut numbers = Vec::new();
     let purpose = text_of(&mut table, "purpose", sink);
     let due = day_of(&mut table, "due", &mut numbers, sink);
@@ -221,7 +227,7 @@ fn read_visit(mut table: Table<'_>, sink: &mut Sink) -> Option<Visit> {
     let evidence = evidence_of::read(&mut table, UseOf::Limit, sink);
     evidence_of::demand(&numbers, &evidence, sink);
     table.finish(sink);
-    Some(Visit { purpose: purpose?, due: due?, latest: latest?, evidence })
+    Some(Visit { purpose: purpose?, due: due?, latest: latest?, evidence, span })
 }
 
 fn read_return(mut table: Table<'_>, sink: &mut Sink) -> Option<Return> {
@@ -238,6 +244,7 @@ fn read_return(mut table: Table<'_>, sink: &mut Sink) -> Option<Return> {
 }
 
 fn read_posture(mut table: Table<'_>, sink: &mut Sink) -> Option<PostureGate> {
+    let span = table.span;
     let mut numbers = Vec::new();
     let id = text_of(&mut table, "id", sink);
     let title = text_of(&mut table, "title", sink);
@@ -247,5 +254,5 @@ fn read_posture(mut table: Table<'_>, sink: &mut Sink) -> Option<PostureGate> {
     let evidence = evidence_of::read(&mut table, UseOf::Limit, sink);
     evidence_of::demand(&numbers, &evidence, sink);
     table.finish(sink);
-    Some(PostureGate { id: id?, title: title?, modes, until: until?, evidence })
+    Some(PostureGate { id: id?, title: title?, modes, until: until?, evidence, span })
 }

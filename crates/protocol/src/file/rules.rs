@@ -96,13 +96,14 @@ fn read_rule(mut table: Table<'_>, sink: &mut Sink) -> Option<Rule> {
 }
 
 fn read_remark(mut table: Table<'_>, sink: &mut Sink) -> Option<Remark> {
+    let span = table.span;
     let id = text_of(&mut table, "id", sink);
     let title = text_of(&mut table, "title", sink);
     let when = read_when(&mut table, sink);
     let invites = table.boolean("invites", sink).is_some_and(|invites| invites.value);
     let evidence = evidence_of::read(&mut table, UseOf::Goal, sink);
     table.finish(sink);
-    Some(Remark { id: id?, title: title?, when, invites, evidence })
+    Some(Remark { id: id?, title: title?, when, invites, evidence, span })
 }
 
 /// Reads `when` (all of them) and `when_any` (at least one); there must be one of the two.

@@ -26,13 +26,26 @@ pub(super) fn check(alternatives: &[Under<'_>], catalogue: &Catalogue, sink: &mu
 }
 
 /// The first day and the first day after; nothing where a stage is unknown, which is told elsewhere.
-fn days_of(used: &ExerciseUse, protocol: &ProtocolFile) -> Option<(u16, u16)> {
+pub(super) fn days_of(used: &ExerciseUse, protocol: &ProtocolFile) -> Option<(u16, u16)> {
     let gate = |id: &str| protocol.stages.iter().find(|stage| stage.id == id).map(|stage| stage.gate.count());
     let until = match &used.until_stage {
         Some(stage) => gate(stage)?,
         None => protocol.horizon.count(),
     };
     Some((gate(&used.stage)?, until))
+}
+
+/// Whether the protocol's own limits allow an exercise in a column.
+pub(super) fn is_allowed(under: &Under<'_>, place: usize, entry: &Entry, column: usize) -> bool {
+    let met =
+        |(at, demand): (usize, &Demand)| is_met(demand, under.in_column(place, demand.key, column), margin(entry, at));
+    let protocol = &under.compiled.family.protocols[place];
+    !is_barred_in(protocol, entry, under.grid().days[column]) && entry.demands.iter().enumerate().all(met)
+}
+
+/// Gates of posture end on days that start a column, so the first day of a column speaks for all of it.
+fn is_barred_in(protocol: &ProtocolFile, entry: &Entry, first_day: u16) -> bool {
+    protocol.postures.iter().any(|gate| is_barred(entry, gate, first_day))
 }
 
 fn never(
@@ -55,10 +68,8 @@ fn never(
     let columns = grid.column(from)..=grid.column(until - 1);
     let cell = |demand: &Demand, column: usize| under.in_column(place, demand.key, column);
     let met = |(at, demand): (usize, &Demand), column: usize| is_met(demand, cell(demand, column), margin(entry, at));
-    // Gates of posture end on days that start a column, so the first day of a column speaks for all of it.
-    let barred = |column: usize| protocol.postures.iter().any(|gate| is_barred(entry, gate, grid.days[column]));
-    let allowed = |column: usize| !barred(column) && entry.demands.iter().enumerate().all(|demand| met(demand, column));
-    if columns.clone().any(allowed) {
+    let barred = |column: usize| is_barred_in(protocol, entry, grid.days[column]);
+    if columns.clone().any(|column| is_allowed(under, place, entry, column)) {
         return None;
     }
     let span = format!("from day {from} to day {}", until - 1);

@@ -6,12 +6,9 @@ use plan::{Cell, LaneId};
 
 use super::days::together;
 use super::under::Under;
-use super::words::{of_cell, of_key, start_of};
+use super::words::{in_short, of_cell, of_key, start_of};
 use crate::Family;
 use crate::file::{Limit, ProtocolFile};
-
-/// So many keys are named in one message.
-const NAMED: usize = 4; // not medical: keeps a message to one line
 
 /// Checks the limits of every protocol and rule.
 pub(super) fn check(family: &Family, sink: &mut Sink) {
@@ -125,11 +122,8 @@ fn push_never_opened(protocol: &ProtocolFile, closed: &[String], option: &str, s
     if closed.is_empty() {
         return;
     }
-    let more = closed.len().saturating_sub(NAMED);
-    let named = closed.iter().take(NAMED).map(String::as_str).collect::<Vec<_>>().join(", ");
-    let more = if more == 0 { String::new() } else { format!(" and {more} more") };
     sink.push(
-        Diagnostic::error("limit-never-lifts", format!("`{}` never opens {named}{more}{option}", protocol.id))
+        Diagnostic::error("limit-never-lifts", format!("`{}` never opens {}{option}", protocol.id, in_short(closed)))
             .at(start_of(protocol.span))
             .label("what no limit names stays not allowed")
             .help("add a [[limit]] that opens it, or one with allowed = \"no\" and opened_by_surgeon = true"),

@@ -23,17 +23,15 @@ fn protocols(family: &Family, sink: &mut Sink) {
     let whole = start_of(file.span);
     let mut named: Vec<(&str, String, Span)> = vec![(&file.default, "the default".into(), whole)];
     for select in &file.selects {
-        let span = select.when.all.iter().chain(&select.when.any).next().map_or(whole, |condition| condition.span);
-        named.push((&select.protocol, format!("the selection `{}`", select.id), span));
+        named.push((&select.protocol, format!("the selection `{}`", select.id), select.span));
     }
     for request in &file.on_request {
         let span = request.confirm_large.as_ref().map_or(whole, |(condition, _)| condition.span);
         named.push((&request.protocol, "what is only given on request".into(), span));
     }
     for question in &file.questions {
-        let span = question.when.all.iter().chain(&question.when.any).next().map_or(whole, |condition| condition.span);
         for id in question.unless_capped_by.iter().chain(&question.only_when_chosen) {
-            named.push((id, format!("the question `{}`", question.id), span));
+            named.push((id, format!("the question `{}`", question.id), question.span));
         }
     }
     for (_, rule) in family.rules() {

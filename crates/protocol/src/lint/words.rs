@@ -1,29 +1,18 @@
 //! Keys, values and places as a surgeon says them.
 
-use body::{Joint, Key, Position};
 use diagnostic::{Diagnostic, Span};
 use document::nearest;
-use plan::{Allowed, Bound, Cell};
 
-/// A key in words, such as "passive external rotation" or "active flexion of the elbow".
-pub(super) fn of_key(key: Key) -> String {
-    if key.is_load() {
-        return key.movement.to_string();
-    }
-    let joint = if key.joint == Joint::Shoulder { String::new() } else { format!(" of the {}", key.joint) };
-    let position = if key.position == Position::Any { String::new() } else { format!(" ({})", key.position) };
-    format!("{} {}{joint}{position}", key.mode, key.movement)
-}
+pub use plan::words::{of_cell, of_key};
 
-/// A value in words.
-pub(super) fn of_cell(cell: Cell, key: Key) -> String {
-    match cell.allowed(key) {
-        Allowed::No => "not allowed".into(),
-        Allowed::Free => "free".into(),
-        Allowed::UpTo(Bound::Angle(angle)) => format!("allowed up to {angle} degrees"),
-        Allowed::UpTo(Bound::Load(load)) => format!("allowed up to {load} kg"),
-        Allowed::UpTo(Bound::Effort(effort)) => format!("allowed up to {effort} percent effort"),
-    }
+/// So many names stand in one message.
+const NAMED: usize = 4; // not medical: keeps a message to one line
+
+/// Names with commas; of many the first, and how many more.
+pub(super) fn in_short(names: &[String]) -> String {
+    let more = names.len().saturating_sub(NAMED);
+    let named = names.iter().take(NAMED).map(String::as_str).collect::<Vec<_>>().join(", ");
+    if more == 0 { named } else { format!("{named} and {more} more") }
 }
 
 /// The beginning of a long span, for what is missing from a whole file.

@@ -35,6 +35,36 @@ fn an_id_stands_for_one_thing() {
 }
 
 #[test]
+fn two_lines_of_one_id_are_told_where_they_stand() {
+    let select = "[[select]]\nid = \"large\"\ntitle = \"t\"\nprotocol = \"slow\"\nwhen = [{ fact = \"tear size\", at_least = \"30 to 50 mm\" }]\nevidence = [\"delayed-from-size\"]\n\n[[question]]";
+    let question = "id = \"slower\"\npath = \"surgeon.slower\"\ntext = \"slower?\"\nanswered_by = \"slower\"\nwhen = [{ fact = \"smoking\", has = \"yes\" }]\nevidence = [\"slower-opinion\"]\n\n[[question]]";
+    check(
+        "family",
+        &[("[[question]]", select)],
+        &[
+            "family.toml:15 [[[select]]] duplicate-id: the selection `large` stands here twice / give each its own id: reasons are looked up by it",
+        ],
+    );
+    check(
+        "family",
+        &[("[[question]]", &format!("[[question]]\n{question}"))],
+        &[
+            "family.toml:23 [[[question]]] duplicate-id: the question `slower` stands here twice / give each its own id: reasons are looked up by it",
+        ],
+    );
+    let visit = "[[visit]]\npurpose = \"wound\"\ndue = \"day 10\"\nlatest = \"day 14\"\nevidence = [\"wound-visit-from\", \"wound-visit-until\"]\n\n";
+    let posture = "[[posture]]\nid = \"lying\"\ntitle = \"only lying\"\nmodes = [\"active-assisted\"]\nonly = \"lying on the back\"\nuntil = \"day 42\"\nevidence = [\"staged-active-start\"]\n\n";
+    check(
+        "quick",
+        &[("[[return]]", &format!("{visit}{visit}{posture}{posture}[[return]]"))],
+        &[
+            "quick.toml:117 [[[visit]]] duplicate-id: the visit `wound` stands here twice / give each its own id: reasons are looked up by it",
+            "quick.toml:131 [[[posture]]] duplicate-id: the posture `lying` stands here twice / give each its own id: reasons are looked up by it",
+        ],
+    );
+}
+
+#[test]
 fn stages_that_are_named_exist() {
     check(
         "quick",
@@ -84,14 +114,14 @@ fn protocols_that_are_named_exist() {
         "family",
         &[("protocol = \"slow\"", "protocol = \"slwo\"")],
         &[
-            "family.toml:12 [{ fact = \"tear size\", at_least = \"30 to 50 mm\" }] unknown-protocol: the selection `large` names `slwo`, which is no protocol of this family / did you mean \"slow\"?",
+            "family.toml:8 [[[select]]] unknown-protocol: the selection `large` names `slwo`, which is no protocol of this family / did you mean \"slow\"?",
         ],
     );
     check(
         "family",
         &[("unless_capped_by = \"slow\"", "unless_capped_by = \"slo\"")],
         &[
-            "family.toml:21 [{ fact = \"smoking\", has = \"yes\" }] unknown-protocol: the question `slower` names `slo`, which is no protocol of this family / did you mean \"slow\"?",
+            "family.toml:15 [[[question]]] unknown-protocol: the question `slower` names `slo`, which is no protocol of this family / did you mean \"slow\"?",
         ],
     );
     check(

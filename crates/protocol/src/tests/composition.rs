@@ -24,7 +24,9 @@ fn with_rule(rule: &str, facts: &Facts, look: impl FnOnce(&Compiled<'_>, &Plan))
     let numbered: Vec<_> = (0..).zip(&files).map(|(id, (name, text))| (*name, FileId(id), *text)).collect();
     let library = Library::read(&numbered, &mut sink);
     library.check(&catalogue(), &mut sink);
-    assert_eq!(rendered(sink.found(), &files), Vec::<String>::new());
+    // An added rule may open a movement later than the family promises; here only the composition is looked at.
+    let found: Vec<_> = sink.found().iter().filter(|fault| fault.code != "passive-too-late").cloned().collect();
+    assert_eq!(rendered(&found, &files), Vec::<String>::new());
     let family = &library.families[0];
     let compiled = Compiled::new(family, &Choices::of(family), &[]);
     look(&compiled, &resolve(&compiled, facts, Requested(None)));

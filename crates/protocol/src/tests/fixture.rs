@@ -143,6 +143,16 @@ evidence = ["staged-passive-start"]
 activity = "drive"
 from = "day 56"
 evidence = ["driving-start"]
+
+[[passive_by]]
+keys = ["shoulder/forward elevation", "shoulder/external rotation"]
+day = "day 14"
+evidence = ["staged-passive-start"]
+
+[[passive_by]]
+keys = ["shoulder/scapular-plane elevation", "shoulder/abduction", "shoulder/extension", "shoulder/internal rotation", "shoulder/horizontal adduction", "shoulder/hand behind back", "shoulder/abduction with external rotation"]
+day = "day 42"
+evidence = ["staged-active-start"]
 "#;
 
 const SLOW: &str = r#"id = "slow"
@@ -202,6 +212,16 @@ title = "everything active"
 keys = ["shoulder/*"]
 modes = ["end-range stretch", "active-assisted", "active", "isometric", "resisted"]
 steps = [{ from = "day 98", allowed = "free" }]
+evidence = ["delayed-active-start"]
+
+[[passive_by]]
+keys = ["shoulder/forward elevation", "shoulder/external rotation"]
+day = "day 42"
+evidence = ["delayed-passive-start"]
+
+[[passive_by]]
+keys = ["shoulder/scapular-plane elevation", "shoulder/abduction", "shoulder/extension", "shoulder/internal rotation", "shoulder/horizontal adduction", "shoulder/hand behind back", "shoulder/abduction with external rotation"]
+day = "day 98"
 evidence = ["delayed-active-start"]
 "#;
 

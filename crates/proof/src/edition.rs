@@ -1,0 +1,257 @@
+//! A family against the edition that it calls itself: who would be treated otherwise, when, and by how much.
+//!
+//! A stored prescription names the edition it was made with, so that what an
+//! edition says may never change. Files that say another thing under the same
+//! edition are a fault, whatever they say.
+
+use std::collections::HashMap;
+
+use body::Key;
+use plan::words::{of_cell, of_days, of_difference, of_key};
+use plan::{Cell, Plan};
+use protocol::{Choices, Compiled, Family, resolve};
+
+use crate::finding::{About, Finding, record, who};
+use crate::groups::Groups;
+use crate::lines;
+use crate::space::{Space, What};
+use crate::witness::excluded_by;
+
+/// What differs between two editions for some records.
+#[derive(Debug, Clone, PartialEq, Eq, Hash)]
+struct Difference {
+    what: Part,
+    from_day: u16,
+    until_day: u16,
+    is_looser: bool,
+    says: (Cell, Cell),
+}
+
+#[derive(Debug, Clone, PartialEq, Eq, Hash, PartialOrd, Ord)]
+enum Part {
+    Limit(Key),
+    Sling(&'static str, &'static str),
+    Gate(String),
+}
+
+/// How many records a difference is about, and the first of them.
+struct Harmed {
+    records: u64,
+    point: Vec<u8>,
+}
+
+/// Whether two families claim to be the same edition: every protocol that both have.
+pub fn is_same_edition(family: &Family, of: &Family) -> bool {
+    let edition = |family: &Family, id: &str| family.protocol(id).map(|at| family.protocols[at].edition.clone());
+    family.file.id == of.file.id
+        && family.protocols.iter().all(|p| edition(of, &p.id).is_none_or(|edition| edition == p.edition))
+}
+
+/// Everything that a family says otherwise than an edition of it, each with the records it is about.
+///
+/// # Method
+/// Every record under every option and protocol that both have, no safe arcs:
+/// they lower both alike. Then every line of the files that sets no limit:
+/// goals, criteria, exercises, visits, activities, questions.
+pub fn differences(edited: &Family, shipped: &Family) -> Vec<Finding> {
+    let space = Space::over(edited, shipped);
+    let mut harmed: HashMap<Difference, Harmed> = HashMap::new();
+    for choices in &space.options {
+        let own = Compiled::new(edited, choices, &days(shipped, choices));
+        let theirs = Compiled::new(shipped, choices, &days(edited, choices));
+        for place in 0..=edited.protocols.len() as u8 {
+            let same_place = place == 0 || has_same_place(edited, shipped, place - 1);
+            let one_protocol = edited.protocols.len() == 1 && place > 0;
+            if same_place && !one_protocol {
+                of_task(&space, choices, place, (&own, &theirs), &mut harmed);
+            }
+        }
+    }
+    let mut findings = told(&space, edited, harmed);
+    findings.extend(lines::differences(edited, shipped));
+    findings
+}
+
+fn has_same_place(edited: &Family, shipped: &Family, place: u8) -> bool {
+    let id = &edited.protocols[usize::from(place)].id;
+    shipped.protocol(id) == Some(usize::from(place))
+}
+
+fn days(family: &Family, choices: &Choices) -> Vec<u16> {
+    Compiled::new(family, choices, &[]).grid.days.clone()
+}
+
+fn of_task(
+    space: &Space<'_>,
+    choices: &Choices,
+    protocol: u8,
+    (own, theirs): (&Compiled<'_>, &Compiled<'_>),
+    harmed: &mut HashMap<Difference, Harmed>,
+) {
+    let groups = Groups::by_rule(space, &[own, theirs]);
+    let option = space.options.iter().position(|known| known == choices).unwrap_or(0);
+    let mut compared: HashMap<(u8, u128, u8, u128), Harmed> = HashMap::new();
+    let varying: Vec<usize> =
+        (0..space.axes.len()).filter(|axis| matches!(space.axes[*axis].what, What::Fact(_))).collect();
+    let mut digits = vec![0; varying.len()];
+    loop {
+        let mut point = vec![0; space.axes.len()];
+        let mut records = 1;
+        for (axis, digit) in varying.iter().zip(&digits) {
+            let group = &groups.of_axis[*axis][*digit];
+            point[*axis] = group.class;
+            records *= group.size;
+        }
+        for (axis, known) in space.axes.iter().enumerate() {
+            match known.what {
+                What::Options => point[axis] = option as u8,
+                What::Protocol => point[axis] = protocol,
+                What::Fact(_) | What::SafeArc(_) => {}
+            }
+        }
+        let facts = space.facts(&point);
+        if excluded_by(&facts).is_none() {
+            let requested = space.requested(&point);
+            let (a, b) = (theirs.decided_by(&facts, requested), own.decided_by(&facts, requested));
+            compared.entry((a.0, a.1, b.0, b.1)).or_insert_with(|| Harmed { records: 0, point }).records += records;
+        }
+        let next = (0..varying.len()).rev().find(|at| digits[*at] + 1 < groups.of_axis[varying[*at]].len());
+        let Some(next) = next else { break };
+        digits[next] += 1;
+        digits[next + 1..].fill(0);
+    }
+    for of_plan in compared.into_values() {
+        let (facts, requested) = (space.facts(&of_plan.point), space.requested(&of_plan.point));
+        let (before, after) = (resolve(theirs, &facts, requested), resolve(own, &facts, requested));
+        for difference in between(&before, &after, own) {
+            let known = harmed
+                .entry(difference)
+                .or_insert_with(|| Harmed { records: 0, point: of_plan.point.clone() });
+            known.records += of_plan.records;
+            if of_plan.point.iter().map(|class| u32::from(*class)).sum::<u32>()
+                < known.point.iter().map(|class| u32::from(*class)).sum::<u32>()
+            {
+                known.point.clone_from(&of_plan.point);
+            }
+        }
+    }
+}
+
+/// What differs between two plans whose grids begin on the same days.
+fn between(before: &Plan, after: &Plan, compiled: &Compiled<'_>) -> Vec<Difference> {
+    let mut found: Vec<Difference> = Vec::new();
+    let columns = before.grid.columns().min(after.grid.columns());
+    let mut add = |what: Part, column: usize, is_looser: bool, says: (Cell, Cell)| {
+        let (from_day, until_day) = (after.grid.days[column], after.grid.days[column + 1]);
+        match found.last_mut() {
+            Some(last) if last.what == what && last.until_day == from_day && last.says == says => {
+                last.until_day = until_day;
+            }
+            _ => found.push(Difference { what, from_day, until_day, is_looser, says }),
+        }
+    };
+    for (lane, key) in after.grid.keys.iter().enumerate() {
+        let Some(theirs) = before.grid.governing(*key) else { continue };
+        let own = &after.cells[lane * after.grid.columns()..];
+        for column in 0..columns {
+            let (was, is) = (before.cell(theirs, column), own[column]);
+            if was != is {
+                add(Part::Limit(*key), column, is > was, (was, is));
+            }
+        }
+    }
+    for column in 0..columns {
+        let (was, is) = (before.wear[column], after.wear[column]);
+        if was != is {
+            add(Part::Sling(was.name(), is.name()), column, is < was, (Cell::NO, Cell::NO));
+        }
+    }
+    for (stage, (was, is)) in compiled.stages.iter().zip(before.gates.iter().zip(&after.gates)) {
+        if let (Some(was), Some(is)) = (was, is)
+            && was != is
+        {
+            let (from_day, until_day) = (*was.min(is), *was.max(is));
+            let what = Part::Gate((*stage).to_owned());
+            found.push(Difference { what, from_day, until_day, is_looser: is < was, says: (Cell::NO, Cell::NO) });
+        }
+    }
+    found
+}
+
+/// So many findings are told; the rest is counted.
+const MOST_TOLD: usize = 24; // not medical: a page of them
+
+fn told(space: &Space<'_>, edited: &Family, harmed: HashMap<Difference, Harmed>) -> Vec<Finding> {
+    // Keys that change alike, in the same records, are told together.
+    let mut together: Vec<(Difference, Vec<Key>, Harmed)> = Vec::new();
+    let mut sorted: Vec<(Difference, Harmed)> = harmed.into_iter().collect();
+    sorted.sort_by(|(a, _), (b, _)| (a.from_day, &a.what, a.until_day).cmp(&(b.from_day, &b.what, b.until_day)));
+    for (difference, of) in sorted {
+        let alike = together.iter_mut().find(|(known, keys, known_of)| {
+            let same = (known.from_day, known.until_day, known.is_looser, known.says)
+                == (difference.from_day, difference.until_day, difference.is_looser, difference.says);
+            let counted = matches!((&known.what, &difference.what), (Part::Limit(a), Part::Limit(b))
+                if a.is_load() == b.is_load() && a.is_effort() == b.is_effort());
+            same && counted && !keys.is_empty() && known_of.records == of.records
+        });
+        let key = match difference.what {
+            Part::Limit(key) => vec![key],
+            Part::Sling(..) | Part::Gate(_) => Vec::new(),
+        };
+        match alike {
+            Some((_, keys, _)) => keys.extend(key),
+            None => together.push((difference, key, of)),
+        }
+    }
+    together.sort_by_key(|(difference, _, of)| std::cmp::Reverse((difference.is_looser, of.records)));
+    together.truncate(MOST_TOLD);
+    together.into_iter().map(|(difference, keys, of)| finding(space, edited, &difference, &keys, &of)).collect()
+}
+
+fn finding(space: &Space<'_>, edited: &Family, difference: &Difference, keys: &[Key], of: &Harmed) -> Finding {
+    let Difference { what, from_day, until_day, is_looser, says: (was, is) } = difference;
+    let message = match what {
+        Part::Limit(key) => {
+            let by = of_difference(*was, *is, *key);
+            let by = by.map_or_else(String::new, |by| format!(", {by} {}", if *is_looser { "more" } else { "less" }));
+            let others = if keys.len() > 1 { format!(" and {} more", keys.len() - 1) } else { String::new() };
+            format!(
+                "{}: {}{others}: {} where the edition says {}{by}",
+                of_days(*from_day, *until_day),
+                of_key(*key),
+                of_cell(*is, *key),
+                of_cell(*was, *key)
+            )
+        }
+        Part::Sling(was, is) => {
+            format!("{}: the sling is worn \"{is}\" where the edition says \"{was}\"", of_days(*from_day, *until_day))
+        }
+        Part::Gate(stage) => {
+            let (was, is) = if *is_looser { (until_day, from_day) } else { (from_day, until_day) };
+            format!(
+                "the stage `{stage}` opens on day {is} where the edition says day {was}, {} {}",
+                days_in_words(until_day - from_day),
+                if *is_looser { "earlier" } else { "later" }
+            )
+        }
+    };
+    let editions: Vec<&str> = edited.protocols.iter().map(|protocol| protocol.edition.as_str()).collect();
+    let edition = editions.first().copied().unwrap_or_default();
+    Finding {
+        about: if *is_looser { About::Unsafe } else { About::Stiffening },
+        kind: "edition-changed".into(),
+        message: format!("{message} (edition {edition})"),
+        key: keys.first().copied(),
+        from_day: *from_day,
+        until_day: *until_day,
+        rule: None,
+        records: of.records,
+        who: who(space, &of.point),
+        record: record(space, &of.point),
+        compared_with: None,
+    }
+}
+
+fn days_in_words(days: u16) -> String {
+    if days == 1 { "1 day".into() } else { format!("{days} days") }
+}

@@ -1,0 +1,147 @@
+//! Lines of a family that set no limit, and what differs between two editions of them.
+
+use std::collections::BTreeMap;
+
+use protocol::Family;
+use protocol::file::{Remark, When};
+
+use crate::finding::{About, Finding};
+
+/// What a line says, for people and for comparing.
+struct Says {
+    shown: String,
+    /// The number of the line, and whether more of it is looser.
+    number: Option<(i64, bool)>,
+}
+
+/// What a family says otherwise than an edition of it, beside its limits.
+pub(crate) fn differences(edited: &Family, shipped: &Family) -> Vec<Finding> {
+    let (own, theirs) = (lines(edited), lines(shipped));
+    let mut findings = Vec::new();
+    let names: Vec<&String> = theirs.keys().chain(own.keys().filter(|name| !theirs.contains_key(*name))).collect();
+    for name in names {
+        let (message, is_looser) = match (theirs.get(name), own.get(name)) {
+            (Some(was), Some(is)) if was.shown == is.shown => continue,
+            (Some(was), Some(is)) => {
+                let looser = match (was.number, is.number) {
+                    (Some((was, more_is_looser)), Some((is, _))) => (is > was) == more_is_looser,
+                    _ => true,
+                };
+                (format!("{name}: {} where the edition says {}", is.shown, was.shown), looser)
+            }
+            (Some(was), None) => (format!("{name} is gone; the edition says {}", was.shown), !name.contains("exercise")),
+            (None, Some(is)) => (format!("{name}: {}, which the edition does not have", is.shown), true),
+            (None, None) => continue,
+        };
+        findings.push(Finding {
+            about: if is_looser { About::Unsafe } else { About::Stiffening },
+            kind: "edition-changed".into(),
+            message,
+            key: None,
+            from_day: 0,
+            until_day: 0,
+            rule: Some(name.clone()),
+            records: 0,
+            who: "every record of the protocol".into(),
+            record: String::new(),
+            compared_with: None,
+        });
+    }
+    findings
+}
+
+/// Every line that sets no limit, by its name.
+fn lines(family: &Family) -> BTreeMap<String, Says> {
+    let mut lines = BTreeMap::new();
+    let mut add = |name: String, shown: String, number: Option<(i64, bool)>| {
+        lines.insert(name, Says { shown, number });
+    };
+    for protocol in &family.protocols {
+        let id = &protocol.id;
+        add(format!("`{id}`, the last day"), format!("day {}", protocol.horizon), None);
+        for line in &protocol.returns {
+            let day = i64::from(line.from.count());
+            let opened = if line.opened_by_surgeon { ", opened by the surgeon" } else { "" };
+            add(format!("`{id}`, return to {}", line.activity), format!("day {day}{opened}"), Some((day, false)));
+        }
+        for visit in &protocol.visits {
+            let (due, latest) = (visit.due, visit.latest);
+            let name = format!("`{id}`, the {} visit", visit.purpose);
+            add(name, format!("days {due} to {latest}"), Some((i64::from(due.count() + latest.count()), true)));
+        }
+        for goal in &protocol.goals {
+            let to = goal.to.map_or_else(|| "the full range".into(), |to| format!("{to} degrees"));
+            let number = i64::from(goal.from.steps() + goal.to.map_or(0, |to| to.steps()));
+            let shown = format!("{} to {to} by day {}", goal.from, goal.due);
+            add(format!("`{id}`, the goal {}", goal.id), shown, Some((number * 1000 - i64::from(goal.due.count()), true))); // not medical: days weigh less than degrees
+        }
+        for stage in &protocol.stages {
+            for criterion in &stage.criteria {
+                let angle = criterion.measure.map(|(_, angle)| angle);
+                let shown = format!("\"{}\" {}", criterion.text, angle.map_or_else(String::new, |a| format!("{a} degrees")));
+                let number = angle.map(|angle| (i64::from(angle.steps()), false));
+                add(format!("`{id}`, the criterion {}/{}", stage.id, criterion.id), shown, number);
+            }
+        }
+        for gate in &protocol.postures {
+            let day = i64::from(gate.until.count());
+            add(format!("`{id}`, {}", gate.title), format!("until day {day}"), Some((day, false)));
+        }
+        for promise in &protocol.passive_by {
+            for key in &promise.keys {
+                let day = i64::from(promise.day.count());
+                add(format!("`{id}`, the latest day of {key}"), format!("day {day}"), Some((day, false)));
+            }
+        }
+        for used in &protocol.exercises {
+            let dose = used.repetitions.map_or_else(String::new, |(low, high)| format!(", {low} to {high} repetitions"));
+            let until = used.until_stage.as_ref().map_or_else(String::new, |stage| format!(" until {stage}"));
+            let without = used.only_without.as_ref().map_or_else(String::new, |other| format!(", only without {other}"));
+            let measured = if used.without_measurement { ", without a measured activity" } else { "" };
+            let shown = format!("from {}{until}{dose}{without}{measured}", used.stage);
+            let number = used.repetitions.map(|(low, high)| (i64::from(low) + i64::from(high), true));
+            add(format!("`{id}`, the exercise {}", used.id), shown, number);
+        }
+        remarks(&mut add, id, &protocol.rules.cautions, &protocol.rules.refusals);
+    }
+    for question in &family.file.questions {
+        let shown = format!("\"{}\" {}", question.text, conditions(&question.when));
+        let offers = question.offers_passive_from.map_or_else(String::new, |day| format!(", from day {day}"));
+        add(format!("the question {}", question.id), format!("{shown}{offers}"), None);
+    }
+    for request in &family.file.on_request {
+        let large = request.confirm_large.as_ref().map(|(condition, says)| format!("{says} {:b}", condition.mask));
+        add(format!("`{}` on request", request.protocol), format!("confirmed twice at {}", large.unwrap_or_default()), None);
+    }
+    remarks(&mut add, &family.file.id, &family.rules.cautions, &family.rules.refusals);
+    lines
+}
+
+fn remarks(
+    add: &mut impl FnMut(String, String, Option<(i64, bool)>),
+    of: &str,
+    cautions: &[Remark],
+    refusals: &[Remark],
+) {
+    for (what, list) in [("caution", cautions), ("refusal", refusals)] {
+        for remark in list {
+            add(format!("`{of}`, the {what} {}", remark.id), format!("\"{}\" {}", remark.title, conditions(&remark.when)), None);
+        }
+    }
+}
+
+/// Conditions in words.
+fn conditions(when: &When) -> String {
+    let said = |list: &[protocol::file::Condition], joined: &str| {
+        let of = |condition: &protocol::file::Condition| {
+            let dimension = condition.dimension.get();
+            let classes = dimension.into_iter().flat_map(|dimension| (0..).zip(dimension.classes));
+            let names: Vec<&str> =
+                classes.filter(|(class, _)| condition.mask >> class & 1 != 0).map(|(_, class)| class.name).collect();
+            format!("{} {}", dimension.map_or("", |dimension| dimension.name), names.join(" or "))
+        };
+        list.iter().map(of).collect::<Vec<_>>().join(joined)
+    };
+    let parts: Vec<String> = [said(&when.all, " and "), said(&when.any, ", or ")].into_iter().filter(|p| !p.is_empty()).collect();
+    if parts.is_empty() { String::new() } else { format!("(where {})", parts.join(", with ")) }
+}

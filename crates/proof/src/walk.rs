@@ -1,0 +1,421 @@
+//! Every record of a family: composed, checked, and compared with the next worse ones.
+
+use std::sync::atomic::{AtomicBool, AtomicU64, Ordering};
+
+use operative::{Facts, SafeArcs};
+use plan::{Plan, RuleSet};
+use protocol::checker::DenseRules;
+use protocol::{Compiled, resolve, resolve_into};
+use rayon::prelude::*;
+use rustc_hash::{FxHashMap, FxHashSet};
+
+use crate::groups::{Groups, Link};
+use crate::space::{Space, What};
+use crate::witness::excluded_by;
+
+/// How the records of a family are gone through.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Manner {
+    /// Records that the rules cannot tell apart share one composition.
+    ByRule,
+    /// Every record is composed and checked by itself.
+    Singly,
+}
+
+/// What is shared with whoever watches.
+#[derive(Debug, Default)]
+pub struct Watch {
+    /// Set to stop as soon as may be.
+    pub stop: AtomicBool,
+    /// How many points are done.
+    pub done: AtomicU64,
+}
+
+/// A point of the space that has a fault.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Unsound {
+    /// The point.
+    pub point: Vec<u8>,
+    /// The place of its plan among the representatives.
+    pub plan: usize,
+}
+
+/// Two points of which the worse has the looser plan.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct LooserThan {
+    /// The milder point.
+    pub mild: Vec<u8>,
+    /// The point one class up on one axis.
+    pub worse: Vec<u8>,
+}
+
+/// What a walk found and how far it went.
+#[derive(Debug, Clone, Default)]
+pub struct Walked {
+    /// How many records were covered.
+    pub records: u64,
+    /// How many points of the space no record can be, by rule.
+    pub excluded: Vec<(&'static str, u64)>,
+    /// How many different plans there are.
+    pub distinct_plans: u64,
+    /// How many pairs of a record and the next worse one were compared.
+    pub cover_comparisons: u64,
+    /// Runs of days on which nothing changes, the most over the options.
+    pub breakpoints: usize,
+    /// One point for each distinct plan that has a fault.
+    pub unsound: Vec<Unsound>,
+    /// One pair for each two distinct plans in the wrong order.
+    pub looser: Vec<LooserThan>,
+    /// A point for each distinct plan, and how many records have that plan.
+    pub representatives: Vec<(Vec<u8>, u64)>,
+    /// Whether it was stopped before the end.
+    pub partial: bool,
+    /// A grid that cannot say what the files say.
+    pub off_grid: Vec<String>,
+    /// Records whose own plan was not the one that stands for them.
+    pub not_shared: u64,
+}
+
+/// Walks the whole space of a family.
+///
+/// # Method
+/// One task for each option and protocol asked for. Within it the points are a
+/// mixed-radix count over the other axes; each is composed (singly), or takes the
+/// plan of the first point with the same protocol, the same effective rules and
+/// the same safe arcs (by rule). Each distinct plan is checked, or with
+/// [`Manner::Singly`] every record's own. Then each pair of points that a cover
+/// joins is compared, each pair of distinct plans once.
+pub fn walk(space: &Space<'_>, manner: Manner, watch: &Watch) -> Walked {
+    let options = space.axes.iter().position(|axis| axis.what == What::Options).unwrap_or(0);
+    let protocols = space.axes.iter().position(|axis| axis.what == What::Protocol).unwrap_or(0);
+    let tasks: Vec<(u8, u8)> = (0..space.axes[options].classes.len() as u8)
+        .flat_map(|option| (0..space.axes[protocols].classes.len() as u8).map(move |protocol| (option, protocol)))
+        .collect();
+    let walked: Vec<Walked> = tasks
+        .into_par_iter()
+        .map(|(option, protocol)| {
+            let compiled = Compiled::new(space.family, &space.options[usize::from(option)], &[]);
+            let groups = match manner {
+                Manner::ByRule => Groups::by_rule(space, &[&compiled]),
+                Manner::Singly => Groups::singly(space),
+            };
+            let fixed = [(options, option), (protocols, protocol)];
+            Task::new(space, &compiled, groups, fixed).run(&space.options[usize::from(option)], manner, watch)
+        })
+        .collect();
+    walked.into_iter().fold(Walked::default(), join)
+}
+
+/// How many points a walk has to go through.
+pub fn points(space: &Space<'_>, manner: Manner) -> u128 {
+    match manner {
+        Manner::Singly => space.product(),
+        Manner::ByRule => {
+            let counts = space.options.iter().map(|choices| {
+                let compiled = Compiled::new(space.family, choices, &[]);
+                Groups::by_rule(space, &[&compiled]).product() / space.options.len() as u128
+            });
+            counts.sum()
+        }
+    }
+}
+
+fn join(mut all: Walked, one: Walked) -> Walked {
+    all.records += one.records;
+    for (rule, count) in one.excluded {
+        match all.excluded.iter_mut().find(|(known, _)| *known == rule) {
+            Some((_, known)) => *known += count,
+            None => all.excluded.push((rule, count)),
+        }
+    }
+    all.distinct_plans += one.distinct_plans;
+    all.cover_comparisons += one.cover_comparisons;
+    all.breakpoints = all.breakpoints.max(one.breakpoints);
+    let plans = all.representatives.len();
+    all.unsound.extend(one.unsound.into_iter().map(|found| Unsound { plan: found.plan + plans, ..found }));
+    all.looser.extend(one.looser);
+    all.representatives.extend(one.representatives);
+    all.partial |= one.partial;
+    all.off_grid.extend(one.off_grid);
+    all.not_shared += one.not_shared;
+    all
+}
+
+/// Index of a point that no record can be.
+const NOBODY: u32 = u32::MAX;
+
+/// So many points are done between two looks at the watch.
+const STRIDE: usize = 4096; // not medical: how often a walk looks up
+
+struct Task<'t> {
+    space: &'t Space<'t>,
+    compiled: &'t Compiled<'t>,
+    groups: Groups,
+    fixed: [(usize, u8); 2],
+    /// The axes that vary within the task, the slowest first.
+    varying: Vec<Varying>,
+    /// For each axis whether it may make a point one that no record can be.
+    looked_at: Vec<bool>,
+    total: usize,
+}
+
+/// An axis that varies, and how far apart two neighbors on it are.
+#[derive(Debug, Clone, Copy)]
+struct Varying {
+    axis: usize,
+    stride: usize,
+    groups: usize,
+}
+
+/// Counts through the points of a task, each with the number of records it stands for.
+struct Count {
+    /// The group on each varying axis.
+    digits: Vec<usize>,
+    /// The records that the groups up to an axis stand for.
+    weights: Vec<u64>,
+}
+
+impl<'t> Task<'t> {
+    fn new(space: &'t Space<'t>, compiled: &'t Compiled<'t>, groups: Groups, fixed: [(usize, u8); 2]) -> Self {
+        let mut varying = Vec::new();
+        let mut total = 1;
+        for axis in (0..space.axes.len()).rev().filter(|axis| fixed.iter().all(|(fixed, _)| fixed != axis)) {
+            let groups = groups.of_axis[axis].len();
+            varying.push(Varying { axis, stride: total, groups });
+            total *= groups;
+        }
+        varying.reverse();
+        let looked_at = space.axes.iter().map(|axis| space.is_looked_at(axis)).collect();
+        Self { space, compiled, groups, fixed, varying, looked_at, total }
+    }
+
+    fn count(&self) -> Count {
+        let mut count = Count { digits: vec![0; self.varying.len()], weights: vec![1; self.varying.len() + 1] };
+        self.weigh(&mut count, 0);
+        count
+    }
+
+    /// Goes one point further; gives the slowest axis that changed.
+    fn advance(&self, count: &mut Count) -> usize {
+        let mut at = self.varying.len();
+        while at > 0 {
+            at -= 1;
+            count.digits[at] += 1;
+            if count.digits[at] < self.varying[at].groups {
+                break;
+            }
+            count.digits[at] = 0;
+        }
+        self.weigh(count, at);
+        at
+    }
+
+    fn weigh(&self, count: &mut Count, from: usize) {
+        for at in from..self.varying.len() {
+            let group = &self.groups.of_axis[self.varying[at].axis][count.digits[at]];
+            count.weights[at + 1] = count.weights[at] * group.size;
+        }
+    }
+
+    /// The point that a count stands for.
+    fn point(&self, digits: &[usize]) -> Vec<u8> {
+        let mut point = vec![0; self.space.axes.len()];
+        for &(axis, class) in &self.fixed {
+            point[axis] = class;
+        }
+        for (varying, digit) in self.varying.iter().zip(digits) {
+            point[varying.axis] = self.groups.of_axis[varying.axis][*digit].class;
+        }
+        point
+    }
+
+    fn run(&self, choices: &protocol::Choices, manner: Manner, watch: &Watch) -> Walked {
+        let mut walked = Walked { breakpoints: self.compiled.grid.columns(), ..Walked::default() };
+        let rules = match DenseRules::new(self.space.family, choices, &self.compiled.grid, &self.compiled.stages) {
+            Ok(rules) => rules,
+            Err(fault) => {
+                walked.off_grid.push(fault);
+                return walked;
+            }
+        };
+        let (ids, plans) = self.compose(&rules, manner, watch, &mut walked);
+        self.compare(&ids, &plans, watch, &mut walked);
+        walked.distinct_plans = plans.len() as u64;
+        walked
+    }
+
+    /// Gives each point its plan, and checks each plan.
+    fn compose(
+        &self,
+        rules: &DenseRules<'_>,
+        manner: Manner,
+        watch: &Watch,
+        walked: &mut Walked,
+    ) -> (Vec<u32>, Vec<Plan>) {
+        let same_effect = self.compiled.same_effect();
+        let mut ids = vec![NOBODY; self.total];
+        let mut plans: Vec<Plan> = Vec::new();
+        let mut known: FxHashMap<(u8, u128, SafeArcs), u32> = FxHashMap::default();
+        let mut own: Option<Plan> = None;
+        let mut count = self.count();
+        let mut point = self.point(&count.digits);
+        let mut facts = self.space.facts(&point);
+        let mut excluded = excluded_by(&facts);
+        let requested = self.space.requested(&point);
+        for index in 0..self.total {
+            if index % STRIDE == 0 && index > 0 {
+                watch.done.fetch_add(STRIDE as u64, Ordering::Relaxed);
+                if watch.stop.load(Ordering::Relaxed) {
+                    walked.partial = true;
+                    break;
+                }
+            }
+            let weight = count.weights[self.varying.len()];
+            if let Some(excluded) = excluded {
+                match walked.excluded.iter_mut().find(|(rule, _)| *rule == excluded.rule) {
+                    Some((_, count)) => *count += weight,
+                    None => walked.excluded.push((excluded.rule, weight)),
+                }
+            } else {
+                walked.records += weight;
+                let (chosen, fired) = self.compiled.decided_by(&facts, requested);
+                let effect = RuleSet(fired).iter().fold(0_u128, |effect, rule| effect | 1 << same_effect[rule]);
+                let id = *known.entry((chosen, effect, facts.safe_arcs)).or_insert_with(|| {
+                    let plan = resolve(self.compiled, &facts, requested);
+                    if manner == Manner::ByRule && !rules.is_sound(&plan, &facts, requested) {
+                        walked.unsound.push(Unsound { point: point.clone(), plan: plans.len() });
+                    }
+                    walked.representatives.push((point.clone(), 0));
+                    plans.push(plan);
+                    plans.len() as u32 - 1
+                });
+                ids[index] = id;
+                walked.representatives[id as usize].1 += weight;
+                if manner == Manner::Singly {
+                    let own = own.get_or_insert_with(|| plans[0].clone());
+                    resolve_into(self.compiled, &facts, requested, own);
+                    if !rules.is_sound(own, &facts, requested) && walked.unsound.len() < MOST_KEPT {
+                        walked.unsound.push(Unsound { point: point.clone(), plan: id as usize });
+                    }
+                    if !is_same(own, &plans[id as usize]) {
+                        walked.not_shared += 1;
+                    }
+                }
+            }
+            let changed = self.advance(&mut count);
+            let mut looked_at = false;
+            for (varying, digit) in self.varying.iter().zip(&count.digits).skip(changed) {
+                let class = self.groups.of_axis[varying.axis][*digit].class;
+                point[varying.axis] = class;
+                match self.space.axes[varying.axis].what {
+                    What::Fact(id) => facts = facts.with(id, class),
+                    What::SafeArc(_) => facts.safe_arcs = self.space.safe_arcs(&point),
+                    What::Options | What::Protocol => {}
+                }
+                looked_at |= self.looked_at[varying.axis];
+            }
+            if looked_at {
+                excluded = excluded_by(&facts);
+            }
+        }
+        watch.done.fetch_add((self.total % STRIDE) as u64, Ordering::Relaxed);
+        (ids, plans)
+    }
+
+    /// Compares each point with the next worse one on each axis.
+    fn compare(&self, ids: &[u32], plans: &[Plan], watch: &Watch, walked: &mut Walked) {
+        let mut compared = Pairs::new(plans.len());
+        let links: Vec<Vec<Vec<Link>>> = self.varying.iter().map(|varying| self.links_from(varying.axis)).collect();
+        let mut count = self.count();
+        for (index, &mild) in ids.iter().enumerate() {
+            if index > 0 {
+                self.advance(&mut count);
+            }
+            if index % STRIDE == 0 && watch.stop.load(Ordering::Relaxed) {
+                walked.partial = true;
+                return;
+            }
+            if mild == NOBODY {
+                continue;
+            }
+            let weight = count.weights[self.varying.len()];
+            for (at, varying) in self.varying.iter().enumerate() {
+                let group = count.digits[at];
+                for link in &links[at][group] {
+                    let worse = ids[index + link.to * varying.stride - group * varying.stride];
+                    if worse == NOBODY {
+                        continue;
+                    }
+                    walked.cover_comparisons += weight / self.groups.of_axis[varying.axis][group].size * link.covers;
+                    if mild == worse || !compared.insert(mild, worse) {
+                        continue;
+                    }
+                    if !is_stricter(&plans[worse as usize], &plans[mild as usize]) && walked.looser.len() < MOST_KEPT {
+                        let mut digits = count.digits.clone();
+                        digits[at] = link.to;
+                        let (mild, worse) = (self.point(&count.digits), self.point(&digits));
+                        walked.looser.push(LooserThan { mild, worse });
+                    }
+                }
+            }
+        }
+    }
+
+    /// The links of an axis, by the group they start from.
+    fn links_from(&self, axis: usize) -> Vec<Vec<Link>> {
+        let from = |group| self.groups.links[axis].iter().filter(move |link| link.from == group).copied().collect();
+        (0..self.groups.of_axis[axis].len()).map(from).collect()
+    }
+}
+
+/// Pairs of plans that were compared already.
+enum Pairs {
+    /// A bit for each pair.
+    Bits(usize, Vec<u64>),
+    /// Each pair, where the bits would be too many.
+    Set(FxHashSet<(u32, u32)>),
+}
+
+impl Pairs {
+    fn new(plans: usize) -> Self {
+        const MOST: usize = 20_000; // not medical: fifty megabytes of bits
+        if plans <= MOST { Self::Bits(plans, vec![0; (plans * plans).div_ceil(64)]) } else { Self::Set(FxHashSet::default()) } // not medical: bits of a word
+    }
+
+    /// Adds a pair; whether it is new.
+    fn insert(&mut self, a: u32, b: u32) -> bool {
+        match self {
+            Self::Bits(plans, bits) => {
+                let at = a as usize * *plans + b as usize;
+                let (word, bit) = (&mut bits[at / 64], 1_u64 << (at % 64)); // not medical: bits of a word
+                let new = *word & bit == 0;
+                *word |= bit;
+                new
+            }
+            Self::Set(set) => set.insert((a, b)),
+        }
+    }
+}
+
+/// So many faults are kept of one task; a family that has more is shown by these.
+const MOST_KEPT: usize = 2000; // not medical: bounds the memory of a broken family
+
+/// Whether nothing in a plan is looser than in another: limits, sling, and the gates both have.
+pub fn is_stricter(plan: &Plan, than: &Plan) -> bool {
+    let gates = plan.gates.iter().zip(&than.gates);
+    plan.is_within(than) && gates.into_iter().all(|(own, other)| own.is_none() || other.is_none() || own >= other)
+}
+
+fn is_same(a: &Plan, b: &Plan) -> bool {
+    a.cells == b.cells && a.wear == b.wear && a.sling_position == b.sling_position && a.gates == b.gates
+}
+
+/// The faults of one point, told from the files.
+pub fn faults_at(space: &Space<'_>, point: &[u8]) -> (Facts, Vec<protocol::checker::Fault>) {
+    let choices = space.choices(point);
+    let compiled = Compiled::new(space.family, choices, &[]);
+    let (facts, requested) = (space.facts(point), space.requested(point));
+    let plan = resolve(&compiled, &facts, requested);
+    let book = protocol::checker::Rulebook::new(space.family, choices);
+    (facts, protocol::checker::faults_of_plan(&book, &plan, &facts, requested))
+}
