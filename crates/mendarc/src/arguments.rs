@@ -43,6 +43,18 @@ pub enum Command {
         after_help = CAUTIONS
     )]
     May(May),
+    /// Say what changes for the patient between two records, protocols or prescriptions
+    #[command(
+        before_help = "Examples:\n  mendarc compare before.toml after.toml\n  mendarc compare protocols/cuff/staged.toml protocols/cuff/delayed.toml\n  mendarc compare protocols/cuff edited/cuff\n  mendarc compare old/prescription.json new/prescription.json\n  mendarc compare record.toml --questions",
+        after_help = CAUTIONS
+    )]
+    Compare(Compare),
+    /// Check protocol files, and prove a family over every record it accepts
+    #[command(
+        before_help = "Examples:\n  mendarc check protocols\n  mendarc check protocols --every-record\n  mendarc check protocols/cuff --every-record --singly --json",
+        after_help = CAUTIONS
+    )]
+    Check(Check),
     /// Explain a diagnostic code, a rule, or a value of the table of evidence
     #[command(
         before_help = "Examples:\n  mendarc explain length-without-unit\n  mendarc explain staged-passive-start\n  mendarc explain staged/passive-elevation",
@@ -135,6 +147,43 @@ pub struct May {
     /// Name every activity
     #[arg(long)]
     pub list: bool,
+    /// Print one JSON document
+    #[arg(long)]
+    pub json: bool,
+}
+
+#[derive(Debug, Args)]
+pub struct Compare {
+    /// An operative record, a protocol file, the folder of a family, or a prescription as JSON
+    pub a: PathBuf,
+    /// Another one of the same kind
+    #[arg(required_unless_present = "questions", conflicts_with = "questions")]
+    pub b: Option<PathBuf>,
+    /// List what each answer to an open question of the record would change
+    #[arg(long)]
+    pub questions: bool,
+    /// The surgeon's settings, for both records
+    #[arg(long, value_name = "FILE")]
+    pub settings: Option<PathBuf>,
+    /// Another protocol than the default, for both records; or the one to compare of two folders
+    #[arg(long, value_name = "ID")]
+    pub protocol: Option<String>,
+    /// Print one JSON document
+    #[arg(long)]
+    pub json: bool,
+}
+
+#[derive(Debug, Args)]
+pub struct Check {
+    /// A folder of families, the folder of one family, or a file in it
+    #[arg(required = true)]
+    pub paths: Vec<PathBuf>,
+    /// Go through every record the families accept
+    #[arg(long)]
+    pub every_record: bool,
+    /// Compose every record by itself, also where the rules cannot tell records apart; takes minutes
+    #[arg(long, requires = "every_record")]
+    pub singly: bool,
     /// Print one JSON document
     #[arg(long)]
     pub json: bool,

@@ -38,6 +38,8 @@ pub struct Prescription {
     pub cautions: Vec<String>,
     /// Loosenings of the surgeon's, in words; printed wherever the plan is.
     pub loosened: Vec<String>,
+    /// The surgeon's own choices that loosen: what is proved of the files does not speak of them.
+    pub outside_the_proof: Vec<String>,
     /// Holds and go-backs, in words.
     pub moved: Vec<String>,
     /// The day that was asked for.

@@ -25,12 +25,23 @@ pub fn of_cell(cell: Cell, key: Key) -> String {
     }
 }
 
+/// Keys in words, the first two by name.
+pub fn of_keys(keys: &[Key]) -> String {
+    match keys {
+        [] => String::new(),
+        [one] => of_key(*one),
+        [one, two] => format!("{} and {}", of_key(*one), of_key(*two)),
+        [one, two, more @ ..] => format!("{}, {} and {} more", of_key(*one), of_key(*two), more.len()),
+    }
+}
+
 /// By how much two values differ, where both are bounds of one kind.
 pub fn of_difference(a: Cell, b: Cell, key: Key) -> Option<String> {
     let apart = |a: i32, b: i32| (a - b).abs();
     Some(match (a.allowed(key), b.allowed(key)) {
         (Allowed::UpTo(Bound::Angle(a)), Allowed::UpTo(Bound::Angle(b))) => {
-            format!("{} degrees", quantity::Degrees::from_steps(apart(a.steps(), b.steps())))
+            let by = quantity::Degrees::from_steps(apart(a.steps(), b.steps()));
+            if by == quantity::Degrees::whole(1) { "1 degree".into() } else { format!("{by} degrees") }
         }
         (Allowed::UpTo(Bound::Load(a)), Allowed::UpTo(Bound::Load(b))) => {
             format!("{} kg", quantity::Kilograms::from_steps(apart(a.steps(), b.steps())))

@@ -5,13 +5,14 @@ use diagnostic::{Diagnostic, Sink};
 use evidence::ids;
 use exercise::Purpose;
 use operative::Record;
-use plan::{SpanOfDays, Wear};
+use plan::{Cell, LaneId, SpanOfDays, Wear};
 use quantity::PostoperativeDay;
 
 use crate::issue::Context;
 use crate::resting::Allowance;
 use crate::rows;
-use crate::stiffness::Runs;
+use crate::settings::Settings;
+use crate::stiffness::{self, Count, StillLanes};
 use crate::today::Opened;
 
 /// Purposes a patient should not be left without while the protocol lists an exercise for them.
@@ -21,7 +22,7 @@ const NEEDED: [(Purpose, &str); 3] = // not medical: a list of purposes
 /// Every caution of a prescription.
 pub(crate) fn all(
     context: &Context<'_>,
-    record: &Record,
+    (record, settings): (&Record, &Settings),
     spans: &[SpanOfDays],
     opened: &Opened,
     on: Option<u16>,
@@ -31,7 +32,7 @@ pub(crate) fn all(
     cautions.extend(of_findings(context, record));
     cautions.extend(slower_not_recorded(context, record));
     cautions.extend(left_without(context, spans));
-    cautions.extend(Runs::of(context.dated).beyond_caps());
+    cautions.extend(stiffness::cautions(context.dated, settings));
     cautions.extend(waiting(context, opened, on));
     if context.sessions.other.is_some() {
         cautions.push(
@@ -136,23 +137,53 @@ fn left_without(context: &Context<'_>, spans: &[SpanOfDays]) -> Vec<String> {
     cautions
 }
 
-/// A sling worn past its cap because a gate waits for the surgeon.
+/// A gate that waits for the surgeon, and what the waiting adds to still days.
 fn waiting(context: &Context<'_>, opened: &Opened, on: Option<u16>) -> Option<String> {
     let asked = on?;
     let day = asked.min(context.dated.horizon().saturating_sub(1));
     let frozen_at = opened.frozen_at(asked)?.min(day);
     let (stage, gate) = opened.next_on(asked)?;
-    let still_worn = context.dated.wear(frozen_at) != Wear::None && context.dated.wear(day) == Wear::None;
-    let cap = ids::CAP_IN_SLING.days().count();
-    let sling = if still_worn && day >= cap {
-        format!("; the sling is worn on day {day}, over the cap of {cap} days, because of this gate alone")
-    } else {
-        String::new()
-    };
+    let added: Vec<String> = Count::ALL
+        .into_iter()
+        .filter_map(|count| {
+            let (run, added) = added_by_waiting(context, count, frozen_at, day);
+            let adds = stiffness::adds(&["this gate alone".into()], added);
+            (added > 0).then(|| format!("; {adds}: {}", count.in_words(run)))
+        })
+        .collect();
     Some(format!(
-        "waiting for the surgeon: the gate of `{}` was due on day {gate} and is not opened{sling}",
-        context.dated.compiled.stages[stage]
+        "waiting for the surgeon: the gate of `{}` was due on day {gate} and is not opened{}",
+        context.dated.compiled.stages[stage],
+        added.concat()
     ))
+}
+
+/// The run of still days that a day lies at the end of while a gate waits, and how many of them only the waiting makes.
+fn added_by_waiting(context: &Context<'_>, count: Count, frozen_at: u16, day: u16) -> (u16, u16) {
+    let dated = context.dated;
+    let lanes = StillLanes::of(&dated.plan);
+    let still = |cell: &dyn Fn(LaneId) -> Cell, wear: Wear| match count {
+        Count::WithoutPassive => lanes.passive_still(cell),
+        Count::InSling => wear != Wear::None,
+        Count::WithoutElbow => lanes.elbow_still(cell),
+    };
+    let as_dated = |day: u16| still(&|lane| dated.cell(lane, day), dated.wear(day));
+    let before = (0..frozen_at).rev().take_while(|day| as_dated(*day)).count() as u16;
+    let mut lowest: Vec<(LaneId, Cell)> = lanes.all().map(|lane| (lane, Cell::FREE)).collect();
+    let mut worn = Wear::None;
+    let (mut run, mut added) = (before, 0);
+    for day in frozen_at..=day {
+        lowest.iter_mut().for_each(|(lane, cell)| *cell = (*cell).min(dated.cell(*lane, day)));
+        worn = worn.max(dated.wear(day));
+        let cell = |lane: LaneId| lowest.iter().find(|(known, _)| *known == lane).map_or(Cell::NO, |(_, cell)| *cell);
+        if still(&cell, worn) {
+            run += 1;
+            added += u16::from(!as_dated(day));
+        } else {
+            (run, added) = (0, 0);
+        }
+    }
+    (run, added)
 }
 
 /// Days on which neither sling position lies inside the resting allowance.

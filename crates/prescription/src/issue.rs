@@ -10,6 +10,7 @@ use protocol::{Compiled, Library, resolve};
 use quantity::PostoperativeDay;
 
 use crate::cautions;
+use crate::checked;
 use crate::choose;
 use crate::dated::Dated;
 use crate::goals;
@@ -69,13 +70,14 @@ pub(crate) struct Context<'c> {
 ///
 /// # Errors
 /// `None` with at least one error in the sink: no protocol covers the record, a
-/// choice or loosening lacks its reason or confirmation, or the day asked for is
-/// before the operation. Nothing partial is ever given.
+/// choice or loosening lacks its reason or confirmation, the day asked for is
+/// before the operation, or the plan fails its check. Nothing partial is ever given.
 pub fn prescribe(case: &Case<'_>, sink: &mut Sink) -> Option<Prescription> {
     let errors = sink.errors();
     let prescription = with_context(case, sink, |context, opened, extras| {
         let mut own_sink = Sink::new();
         let prescription = compose(case, context, opened, extras, &mut own_sink);
+        checked::refuse(&checked::faults(case, context, extras, &prescription), &mut own_sink);
         (prescription, own_sink)
     });
     let (prescription, own_sink) = prescription?;
@@ -86,6 +88,7 @@ pub fn prescribe(case: &Case<'_>, sink: &mut Sink) -> Option<Prescription> {
 /// What was found while the plan was composed.
 pub(crate) struct Extras {
     pub loosened: Vec<String>,
+    pub outside_the_proof: Vec<String>,
     pub moved: Vec<String>,
     pub requested: protocol::Requested,
 }
@@ -111,7 +114,11 @@ pub(crate) fn with_context<T>(
     refuse(family, case.record, &facts, sink);
     let chosen = choose::protocol(&compiled, &facts, case.settings, case.protocol, sink)?;
     let mut loosened = chosen.loosened;
-    loosened.extend(choose::check_options(family, case.settings, &facts, chosen.requested, sink));
+    // Of a choice of protocol the first line names it, and the others say what it comes to.
+    let mut outside_the_proof: Vec<String> = loosened.first().cloned().into_iter().collect();
+    let options = choose::check_options(family, case.settings, &facts, chosen.requested, sink);
+    outside_the_proof.extend(options.iter().cloned());
+    loosened.extend(options);
     if sink.errors() > errors {
         return None;
     }
@@ -127,10 +134,13 @@ pub(crate) fn with_context<T>(
         plan,
         loosened: Vec::new(),
     };
-    loosened.extend(choose::home_margin(case.settings, sink));
+    let margin = choose::home_margin(case.settings, sink);
+    outside_the_proof.extend(margin.clone());
+    loosened.extend(margin);
     beyond_the_plan(case.settings, horizon, sink);
     let moved = moved(case.settings);
     let shown = loosen::loosen(&mut dated, case.settings, sink);
+    outside_the_proof.extend(shown.iter().cloned());
     loosened.extend(shown);
     let back_stages: Vec<(usize, u16)> = backs.iter().map(|(stage, back)| (*stage, back.day)).collect();
     let opened = Opened::new(&dated, case.openings, &back_stages, case.record.operation_date(), sink);
@@ -167,7 +177,7 @@ pub(crate) fn with_context<T>(
         sessions: &sessions,
         operated_on: case.record.operation_date(),
     };
-    Some(then(&context, &opened, &Extras { loosened, moved, requested: chosen.requested }))
+    Some(then(&context, &opened, &Extras { loosened, outside_the_proof, moved, requested: chosen.requested }))
 }
 
 /// The postoperative day of a date that is asked about.
@@ -368,13 +378,14 @@ fn compose(case: &Case<'_>, context: &Context<'_>, opened: &Opened, extras: &Ext
         returns: returns::all(context),
         cautions: cautions::all(
             context,
-            case.record,
+            (case.record, case.settings),
             &spans,
             opened,
             case.on.and_then(|on| PostoperativeDay::of(on, operated_on)).map(PostoperativeDay::count),
             sink,
         ),
         loosened: extras.loosened.clone(),
+        outside_the_proof: extras.outside_the_proof.clone(),
         moved: extras.moved.clone(),
         today,
         spans,

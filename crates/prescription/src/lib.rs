@@ -6,7 +6,11 @@
 //! is always an argument.
 #![deny(missing_docs)]
 
+pub mod compare;
+
+mod answers;
 mod cautions;
+mod checked;
 mod choose;
 mod dated;
 mod fits;
@@ -29,6 +33,7 @@ mod stiffness;
 mod today;
 mod visits;
 
+pub use answers::{Answer as QuestionAnswer, OpenQuestion, Together, questions_of};
 pub use issue::{Case, LineOf, prescribe};
 pub use may::{Answer, May, may};
 pub use opened::{Opening, Openings, read as read_opened};

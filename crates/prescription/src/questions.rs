@@ -18,10 +18,26 @@ pub(crate) struct Asked {
 /// At most so many combinations of the other open facts are looked at for each fact.
 const MOST_COMBINATIONS: usize = 512; // not medical: bounds the time
 
-/// A fact that is open, with one class for each way the rules can tell its answers apart.
-struct Open {
-    dimension: DimensionId,
+/// A fact that is open, with its answers as the rules tell them apart.
+pub(crate) struct Open {
+    pub dimension: DimensionId,
+    /// One class for each way the rules can tell its answers apart.
     classes: Vec<u8>,
+    /// The classes that no rule tells apart, together.
+    pub alike: Vec<Vec<u8>>,
+}
+
+/// The open facts that some rule or selection reads.
+pub(crate) fn open(compiled: &Compiled<'_>, record: &Record) -> Vec<Open> {
+    record
+        .unsettled()
+        .into_iter()
+        .map(|(dimension, classes)| {
+            let alike = told_apart(compiled, dimension, classes);
+            Open { dimension, classes: alike.iter().filter_map(|alike| alike.first().copied()).collect(), alike }
+        })
+        .filter(|open| !open.alike.is_empty())
+        .collect()
 }
 
 /// Looks for the missing facts whose answer would change any limit on any day.
@@ -34,14 +50,9 @@ struct Open {
 /// other facts are tried: rules only tighten, so other facts at their mildest
 /// hide the least.
 pub(crate) fn all(compiled: &Compiled<'_>, record: &Record, facts: &Facts, requested: Requested) -> Asked {
-    let unsettled = record.unsettled();
-    let completions = unsettled.iter().map(|(_, classes)| classes.len().max(1) as u64).product();
-    let open: Vec<Open> = unsettled
-        .into_iter()
-        .map(|(dimension, classes)| Open { dimension, classes: told_apart(compiled, dimension, classes) })
-        .filter(|open| !open.classes.is_empty())
-        .collect();
-    let mut plans = Plans { compiled, requested, known: HashMap::new(), spare: None };
+    let completions = record.unsettled().iter().map(|(_, classes)| classes.len().max(1) as u64).product();
+    let open = open(compiled, record);
+    let mut plans = Plans::new(compiled, requested);
     let mut found: Vec<(u64, Vec<Question>)> = Vec::new();
     for fact in &open {
         let others: Vec<&Open> = open.iter().filter(|other| other.dimension != fact.dimension).collect();
@@ -127,28 +138,25 @@ fn differ(a: &Plan, b: &Plan) -> Option<Difference> {
     (!limits.is_empty() || sling.is_some()).then_some(Difference { limits, sling })
 }
 
-/// The classes of a dimension that some rule or selection tells from one another.
-fn told_apart(compiled: &Compiled<'_>, dimension: DimensionId, classes: Vec<u8>) -> Vec<u8> {
+/// The classes of a dimension, those together that no rule or selection tells apart.
+fn told_apart(compiled: &Compiled<'_>, dimension: DimensionId, classes: Vec<u8>) -> Vec<Vec<u8>> {
     let masks = compiled.masks_on(dimension);
     if masks.is_empty() {
         return Vec::new();
     }
-    let mut seen: Vec<Vec<bool>> = Vec::new();
-    classes
-        .into_iter()
-        .filter(|class| {
-            let signature: Vec<bool> = masks.iter().map(|mask| mask & (1 << class) != 0).collect();
-            let new = !seen.contains(&signature);
-            if new {
-                seen.push(signature);
-            }
-            new
-        })
-        .collect()
+    let mut alike: Vec<(Vec<bool>, Vec<u8>)> = Vec::new();
+    for class in classes {
+        let signature: Vec<bool> = masks.iter().map(|mask| mask & (1 << class) != 0).collect();
+        match alike.iter_mut().find(|(known, _)| *known == signature) {
+            Some((_, members)) => members.push(class),
+            None => alike.push((signature, vec![class])),
+        }
+    }
+    alike.into_iter().map(|(_, members)| members).collect()
 }
 
 /// Completions of the other open facts; where they are too many, the present state of the record and the mildest.
-fn combinations(facts: &Facts, others: &[&Open]) -> Vec<Facts> {
+pub(crate) fn combinations(facts: &Facts, others: &[&Open]) -> Vec<Facts> {
     let many = others.iter().map(|open| open.classes.len()).try_fold(1_usize, usize::checked_mul);
     if many.is_none_or(|many| many > MOST_COMBINATIONS) {
         let mildest = others.iter().fold(*facts, |facts, open| {
@@ -166,14 +174,30 @@ fn combinations(facts: &Facts, others: &[&Open]) -> Vec<Facts> {
 }
 
 /// Plans already composed, by what decides them.
-struct Plans<'c> {
-    compiled: &'c Compiled<'c>,
+pub(crate) struct Plans<'c> {
+    pub compiled: &'c Compiled<'c>,
     requested: Requested,
     known: HashMap<(u8, u128), Plan>,
     spare: Option<Plan>,
 }
 
-impl Plans<'_> {
+impl<'c> Plans<'c> {
+    pub(crate) fn new(compiled: &'c Compiled<'c>, requested: Requested) -> Self {
+        Self { compiled, requested, known: HashMap::new(), spare: None }
+    }
+
+    /// The plan for these facts.
+    pub(crate) fn get(&mut self, facts: &Facts) -> &Plan {
+        let decides = self.of(facts);
+        &self.known[&decides]
+    }
+
+    /// How much two plans differ: days and degrees of the limits, and days of the sling.
+    pub(crate) fn weight(&mut self, a: &Facts, b: &Facts) -> u64 {
+        let (a, b) = (self.of(a), self.of(b));
+        differ(&self.known[&a], &self.known[&b]).map_or(0, |difference| difference.weight())
+    }
+
     /// The key under which the plan for these facts is kept.
     fn of(&mut self, facts: &Facts) -> (u8, u128) {
         let decides = self.compiled.decided_by(facts, self.requested);

@@ -241,14 +241,14 @@ impl Sessions<'_> {
         if let Err(because) = self.under(ceiling, entry, used) {
             return Err(drop(&because, vec![ceiling_reason()]));
         }
-        if let Err(because) = self.other_arm(entry, day.lived) {
-            return Err(drop(&because, Vec::new()));
-        }
         let target = entry.target();
         let (goes_to, load) = match target.map(|target| fit(target, of_key(target.key), margin)) {
             Some(Fit::Yes { target, load }) => (target, load),
             _ => (None, None),
         };
+        if let Err(because) = self.other_arm(entry, day.lived, goes_to) {
+            return Err(drop(&because, Vec::new()));
+        }
         let load = load.or_else(|| {
             entry.demands.iter().find_map(|demand| match fit(demand, of_key(demand.key), Margin::NONE) {
                 Fit::Yes { load, .. } => load,
@@ -334,8 +334,8 @@ impl Sessions<'_> {
         Ok(())
     }
 
-    /// Whether the other arm can do its part.
-    fn other_arm(&self, entry: &Entry, day: u16) -> Result<(), String> {
+    /// Whether the other arm can do its part, where the operated one goes as far as `goes_to`.
+    fn other_arm(&self, entry: &Entry, day: u16, goes_to: Option<Degrees>) -> Result<(), String> {
         let facts = &self.dated.facts;
         if entry.other_arm == OtherArm::None {
             return Ok(());
@@ -346,7 +346,8 @@ impl Sessions<'_> {
             self.other.as_ref().and_then(|other| Some((other.dated, PostoperativeDay::of(date, other.operated_on)?)));
         if let Some((other, their_day)) = planned {
             let value = |key: Key| other.value(key, their_day.count());
-            if let Some((demand, _)) = first_misfit(&entry.other_demands, Margin::NONE, value) {
+            let demands = of_other_arm(entry, goes_to);
+            if let Some((demand, _)) = first_misfit(&demands, Margin::NONE, value) {
                 return Err(format!("asks of the other arm what its own plan does not allow that day: {}", demand.key));
             }
             // An arm that is known to be operated is judged by its plan; any other word of the record stands beside it.
@@ -400,6 +401,16 @@ pub(crate) fn ceiling(active: bool, settled: Option<ActivityClass>) -> Ceiling {
 const OUTWARD: Key = Key::any(Joint::Shoulder, Movement::ExternalRotation, Mode::Passive);
 
 static NEUTRAL: Cell = Cell::up_to_zero_degrees();
+
+/// What is asked of the other arm; "to the limit" is as far as the operated arm is taken.
+fn of_other_arm(entry: &Entry, goes_to: Option<Degrees>) -> Vec<Demand> {
+    let own = goes_to.or_else(|| entry.target().and_then(|target| target.amount.greatest_angle()));
+    let asked = |amount: Amount| match amount {
+        Amount::AngleToLimit { from, most } => Amount::Angle { from, to: own.map_or(most, |own| own.min(most)) },
+        amount => amount,
+    };
+    entry.other_demands.iter().map(|demand| Demand { amount: asked(demand.amount), ..*demand }).collect()
+}
 
 /// Whether more than a light lean goes through the other arm.
 fn leans_hard(entry: &Entry) -> bool {

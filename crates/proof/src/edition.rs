@@ -4,12 +4,12 @@
 //! edition says may never change. Files that say another thing under the same
 //! edition are a fault, whatever they say.
 
-use std::collections::HashMap;
-
 use body::Key;
-use plan::words::{of_cell, of_days, of_difference, of_key};
+use plan::words::{of_cell, of_days, of_difference, of_keys};
 use plan::{Cell, Plan};
 use protocol::{Choices, Compiled, Family, resolve};
+use rayon::prelude::*;
+use rustc_hash::FxHashMap;
 
 use crate::finding::{About, Finding, record, who};
 use crate::groups::Groups;
@@ -55,21 +55,61 @@ pub fn is_same_edition(family: &Family, of: &Family) -> bool {
 /// goals, criteria, exercises, visits, activities, questions.
 pub fn differences(edited: &Family, shipped: &Family) -> Vec<Finding> {
     let space = Space::over(edited, shipped);
-    let mut harmed: HashMap<Difference, Harmed> = HashMap::new();
-    for choices in &space.options {
-        let own = Compiled::new(edited, choices, &days(shipped, choices));
-        let theirs = Compiled::new(shipped, choices, &days(edited, choices));
-        for place in 0..=edited.protocols.len() as u8 {
-            let same_place = place == 0 || has_same_place(edited, shipped, place - 1);
-            let one_protocol = edited.protocols.len() == 1 && place > 0;
-            if same_place && !one_protocol {
-                of_task(&space, choices, place, (&own, &theirs), &mut harmed);
-            }
-        }
+    if days(edited, &space.options[0]).len() + days(shipped, &space.options[0]).len() > MOST_DAYS {
+        return vec![too_different()];
     }
+    let protocols = space.axes.iter().find(|axis| axis.what == What::Protocol).map_or(1, |axis| axis.classes.len());
+    let tasks: Vec<(usize, u8)> = (0..space.options.len())
+        .flat_map(|option| (0..protocols as u8).map(move |protocol| (option, protocol)))
+        .filter(|(_, protocol)| protocol.checked_sub(1).is_none_or(|place| has_same_place(edited, shipped, place)))
+        .collect();
+    let harmed = tasks
+        .into_par_iter()
+        .map(|(option, protocol)| of_task(&space, option, protocol, edited, shipped))
+        .reduce(FxHashMap::default, |mut all, one| {
+            for (difference, of) in one {
+                add(&mut all, difference, of);
+            }
+            all
+        });
     let mut findings = told(&space, edited, harmed);
     findings.extend(lines::differences(edited, shipped));
     findings
+}
+
+/// Adds records to a difference; the mildest of the points is kept.
+fn add(all: &mut FxHashMap<Difference, Harmed>, difference: Difference, of: Harmed) {
+    let severity = |point: &[u8]| point.iter().map(|class| u32::from(*class)).sum::<u32>();
+    match all.get_mut(&difference) {
+        Some(known) => {
+            known.records += of.records;
+            if (severity(&of.point), &of.point) < (severity(&known.point), &known.point) {
+                known.point = of.point;
+            }
+        }
+        None => {
+            all.insert(difference, of);
+        }
+    }
+}
+
+/// More days than this on which something changes do not fit one plan.
+const MOST_DAYS: usize = 240; // not medical: columns are counted in a byte
+
+fn too_different() -> Finding {
+    Finding {
+        about: About::Unsafe,
+        kind: "edition-changed".into(),
+        message: "so many days differ from the edition it calls itself that they cannot be told one by one".into(),
+        key: None,
+        from_day: 0,
+        until_day: 0,
+        rule: None,
+        records: 0,
+        who: "every record".into(),
+        record: String::new(),
+        compared_with: None,
+    }
 }
 
 fn has_same_place(edited: &Family, shipped: &Family, place: u8) -> bool {
@@ -83,58 +123,58 @@ fn days(family: &Family, choices: &Choices) -> Vec<u16> {
 
 fn of_task(
     space: &Space<'_>,
-    choices: &Choices,
+    option: usize,
     protocol: u8,
-    (own, theirs): (&Compiled<'_>, &Compiled<'_>),
-    harmed: &mut HashMap<Difference, Harmed>,
-) {
-    let groups = Groups::by_rule(space, &[own, theirs]);
-    let option = space.options.iter().position(|known| known == choices).unwrap_or(0);
-    let mut compared: HashMap<(u8, u128, u8, u128), Harmed> = HashMap::new();
-    let varying: Vec<usize> =
-        (0..space.axes.len()).filter(|axis| matches!(space.axes[*axis].what, What::Fact(_))).collect();
+    edited: &Family,
+    shipped: &Family,
+) -> FxHashMap<Difference, Harmed> {
+    let choices = &space.options[option];
+    let own = Compiled::new(edited, choices, &days(shipped, choices));
+    let theirs = Compiled::new(shipped, choices, &days(edited, choices));
+    let groups = Groups::by_rule(space, &[&own, &theirs]);
+    let mut compared: FxHashMap<(u8, u128, u8, u128), Harmed> = FxHashMap::default();
+    let varying: Vec<(usize, operative::DimensionId)> = (0..space.axes.len())
+        .filter_map(|axis| match space.axes[axis].what {
+            What::Fact(id) => Some((axis, id)),
+            What::Options | What::Protocol | What::SafeArc(_) => None,
+        })
+        .collect();
+    let fixed = |axis: &crate::space::Axis| match axis.what {
+        What::Options => option as u8,
+        What::Protocol => protocol,
+        What::Fact(_) | What::SafeArc(_) => 0,
+    };
+    let mut point: Vec<u8> = space.axes.iter().map(fixed).collect();
+    let mut facts = space.facts(&point);
+    let requested = space.requested(&point);
     let mut digits = vec![0; varying.len()];
     loop {
-        let mut point = vec![0; space.axes.len()];
-        let mut records = 1;
-        for (axis, digit) in varying.iter().zip(&digits) {
-            let group = &groups.of_axis[*axis][*digit];
-            point[*axis] = group.class;
-            records *= group.size;
-        }
-        for (axis, known) in space.axes.iter().enumerate() {
-            match known.what {
-                What::Options => point[axis] = option as u8,
-                What::Protocol => point[axis] = protocol,
-                What::Fact(_) | What::SafeArc(_) => {}
-            }
-        }
-        let facts = space.facts(&point);
         if excluded_by(&facts).is_none() {
-            let requested = space.requested(&point);
+            let sizes = varying.iter().zip(&digits).map(|((axis, _), digit)| groups.of_axis[*axis][*digit].size);
+            let records = sizes.product::<u64>();
             let (a, b) = (theirs.decided_by(&facts, requested), own.decided_by(&facts, requested));
-            compared.entry((a.0, a.1, b.0, b.1)).or_insert_with(|| Harmed { records: 0, point }).records += records;
+            let of_plans = compared.entry((a.0, a.1, b.0, b.1));
+            of_plans.or_insert_with(|| Harmed { records: 0, point: point.clone() }).records += records;
         }
-        let next = (0..varying.len()).rev().find(|at| digits[*at] + 1 < groups.of_axis[varying[*at]].len());
+        let next = (0..varying.len()).rev().find(|at| digits[*at] + 1 < groups.of_axis[varying[*at].0].len());
         let Some(next) = next else { break };
         digits[next] += 1;
         digits[next + 1..].fill(0);
-    }
-    for of_plan in compared.into_values() {
-        let (facts, requested) = (space.facts(&of_plan.point), space.requested(&of_plan.point));
-        let (before, after) = (resolve(theirs, &facts, requested), resolve(own, &facts, requested));
-        for difference in between(&before, &after, own) {
-            let known = harmed
-                .entry(difference)
-                .or_insert_with(|| Harmed { records: 0, point: of_plan.point.clone() });
-            known.records += of_plan.records;
-            if of_plan.point.iter().map(|class| u32::from(*class)).sum::<u32>()
-                < known.point.iter().map(|class| u32::from(*class)).sum::<u32>()
-            {
-                known.point.clone_from(&of_plan.point);
-            }
+        for ((axis, id), digit) in varying.iter().zip(&digits).skip(next) {
+            let class = groups.of_axis[*axis][*digit].class;
+            point[*axis] = class;
+            facts = facts.with(*id, class);
         }
     }
+    let mut harmed = FxHashMap::default();
+    for of in compared.into_values() {
+        let facts = space.facts(&of.point);
+        let (before, after) = (resolve(&theirs, &facts, requested), resolve(&own, &facts, requested));
+        for difference in between(&before, &after, &own) {
+            add(&mut harmed, difference, Harmed { records: of.records, point: of.point.clone() });
+        }
+    }
+    harmed
 }
 
 /// What differs between two plans whose grids begin on the same days.
@@ -181,7 +221,7 @@ fn between(before: &Plan, after: &Plan, compiled: &Compiled<'_>) -> Vec<Differen
 /// So many findings are told; the rest is counted.
 const MOST_TOLD: usize = 24; // not medical: a page of them
 
-fn told(space: &Space<'_>, edited: &Family, harmed: HashMap<Difference, Harmed>) -> Vec<Finding> {
+fn told(space: &Space<'_>, edited: &Family, harmed: FxHashMap<Difference, Harmed>) -> Vec<Finding> {
     // Keys that change alike, in the same records, are told together.
     let mut together: Vec<(Difference, Vec<Key>, Harmed)> = Vec::new();
     let mut sorted: Vec<(Difference, Harmed)> = harmed.into_iter().collect();
@@ -209,38 +249,37 @@ fn told(space: &Space<'_>, edited: &Family, harmed: HashMap<Difference, Harmed>)
 }
 
 fn finding(space: &Space<'_>, edited: &Family, difference: &Difference, keys: &[Key], of: &Harmed) -> Finding {
+    let editions: Vec<&str> = edited.protocols.iter().map(|protocol| protocol.edition.as_str()).collect();
+    let edition = editions.first().copied().unwrap_or_default();
     let Difference { what, from_day, until_day, is_looser, says: (was, is) } = difference;
     let message = match what {
         Part::Limit(key) => {
             let by = of_difference(*was, *is, *key);
             let by = by.map_or_else(String::new, |by| format!(", {by} {}", if *is_looser { "more" } else { "less" }));
-            let others = if keys.len() > 1 { format!(" and {} more", keys.len() - 1) } else { String::new() };
             format!(
-                "{}: {}{others}: {} where the edition says {}{by}",
+                "{}: {}: {} where edition {edition} says {}{by}",
                 of_days(*from_day, *until_day),
-                of_key(*key),
+                of_keys(keys),
                 of_cell(*is, *key),
                 of_cell(*was, *key)
             )
         }
         Part::Sling(was, is) => {
-            format!("{}: the sling is worn \"{is}\" where the edition says \"{was}\"", of_days(*from_day, *until_day))
+            format!("{}: the sling is worn \"{is}\" where edition {edition} says \"{was}\"", of_days(*from_day, *until_day))
         }
         Part::Gate(stage) => {
             let (was, is) = if *is_looser { (until_day, from_day) } else { (from_day, until_day) };
             format!(
-                "the stage `{stage}` opens on day {is} where the edition says day {was}, {} {}",
+                "the stage `{stage}` opens on day {is} where edition {edition} says day {was}, {} {}",
                 days_in_words(until_day - from_day),
                 if *is_looser { "earlier" } else { "later" }
             )
         }
     };
-    let editions: Vec<&str> = edited.protocols.iter().map(|protocol| protocol.edition.as_str()).collect();
-    let edition = editions.first().copied().unwrap_or_default();
     Finding {
         about: if *is_looser { About::Unsafe } else { About::Stiffening },
         kind: "edition-changed".into(),
-        message: format!("{message} (edition {edition})"),
+        message,
         key: keys.first().copied(),
         from_day: *from_day,
         until_day: *until_day,

@@ -127,6 +127,17 @@ impl<'f> Space<'f> {
         Self { family, axes, beside, options, mildest: mildest(procedure) }
     }
 
+    /// The facts of the record alone: the defaults, the protocol that the family selects, no safe arc.
+    pub fn of_facts(family: &'f Family) -> Self {
+        let mut space = Self::new(family);
+        for axis in space.axes.iter_mut().filter(|axis| !matches!(axis.what, What::Fact(_))) {
+            axis.classes.truncate(1);
+            axis.covers.clear();
+        }
+        space.options.truncate(1);
+        space
+    }
+
     /// How many points the space has, those that no record can be included.
     pub fn product(&self) -> u128 {
         self.axes.iter().map(|axis| axis.classes.len() as u128).product()

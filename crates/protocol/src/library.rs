@@ -59,6 +59,14 @@ impl Library {
 }
 
 impl Family {
+    /// Whether the tables of a plan hold the family; what is too much is a diagnostic.
+    ///
+    /// # Errors
+    /// `family-too-large`
+    pub fn fits(&self, sink: &mut Sink) -> bool {
+        lint::fits(self, sink)
+    }
+
     /// The place of a protocol.
     pub fn protocol(&self, id: &str) -> Option<usize> {
         self.protocols.iter().position(|protocol| protocol.id == id)

@@ -25,6 +25,7 @@ use diagnostic::{FileId, Severity, Sink};
 use exercise::Catalogue;
 
 use crate::Family;
+pub(crate) use size::fits;
 use under::Under;
 
 /// Checks a family against itself and the catalogue.

@@ -22,7 +22,18 @@ pub struct Inputs {
 
 impl Inputs {
     fn open(&mut self, path: &Path) -> Option<FileId> {
-        match files::read(path, &mut self.sources) {
+        let file = files::read(path, &mut self.sources);
+        self.usable(file)
+    }
+
+    /// Opens a file that a person wrote, or a document of the program's own, which may be larger.
+    pub fn open_either(&mut self, path: &Path) -> Option<FileId> {
+        let file = files::read_either(path, &mut self.sources);
+        self.usable(file)
+    }
+
+    fn usable(&mut self, file: Result<FileId, FileFault>) -> Option<FileId> {
+        match file {
             Ok(file) => Some(file),
             Err(FileFault::CannotRead(fault)) => {
                 self.could_not_run = true;
@@ -53,13 +64,19 @@ impl Inputs {
         }
     }
 
-    fn text(&self, file: FileId) -> String {
+    /// The text of a file that was opened.
+    pub fn text(&self, file: FileId) -> String {
         self.sources.get(file).map(|source| source.text.clone()).unwrap_or_default()
     }
 
     /// Reads an operative record.
     pub fn record(&mut self, path: &Path) -> Option<Record> {
         let file = self.open(path)?;
+        self.record_of(file)
+    }
+
+    /// Reads an operative record from a file that is open.
+    pub fn record_of(&mut self, file: FileId) -> Option<Record> {
         let text = self.text(file);
         operative::read(file, &text, &mut self.sink)
     }

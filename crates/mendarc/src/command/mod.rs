@@ -1,5 +1,7 @@
 //! What each command does.
 
+mod check;
+mod compare;
 mod explain;
 mod first_days;
 mod inputs;
@@ -20,6 +22,8 @@ pub fn run() -> Outcome {
             Command::Prescribe(arguments) => prescribe::run(&arguments),
             Command::FirstDays(arguments) => first_days::run(&arguments),
             Command::May(arguments) => may::run(&arguments),
+            Command::Compare(arguments) => compare::run(&arguments),
+            Command::Check(arguments) => check::run(&arguments),
             Command::Explain(arguments) => explain::run(&arguments),
         },
         Err(error) if error.use_stderr() => {

@@ -1,8 +1,11 @@
 //! The documents that programs read; their shapes are the contract's.
 
+pub mod check;
+pub mod comparison;
 mod diagnostics;
 mod prescription;
 mod reason;
+pub mod stored;
 
 use ::diagnostic::{Diagnostic as Found, Sources};
 use ::prescription::May;
@@ -10,6 +13,7 @@ use schemars::JsonSchema;
 use serde::Serialize;
 use sha2::{Digest, Sha256};
 
+pub use comparison::{COMPARISON_SCHEMA, Comparison};
 pub use diagnostics::Diagnostic;
 pub use prescription::Prescription;
 pub use reason::Reason;

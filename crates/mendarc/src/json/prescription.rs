@@ -27,8 +27,10 @@ pub struct Prescription {
     pub completions_note: String,
     pub visits: Vec<Visit>,
     pub returns: Vec<Return>,
-    /// Loosenings by the surgeon; outside every proof.
+    /// Loosenings by the surgeon, and what each comes to.
     pub loosened: Vec<String>,
+    /// The surgeon's own choices that loosen: what is proved of the files does not speak of them.
+    pub outside_the_proof: Vec<String>,
     /// Holds and go-backs.
     pub moved: Vec<String>,
     pub cautions: Vec<String>,
@@ -369,6 +371,7 @@ impl Prescription {
                 })
                 .collect(),
             loosened: of.loosened.clone(),
+            outside_the_proof: of.outside_the_proof.clone(),
             moved: of.moved.clone(),
             cautions,
             today: of.today.as_ref().map(|today| Today {

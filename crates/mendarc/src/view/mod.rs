@@ -1,5 +1,7 @@
 //! What a person reads on the terminal.
 
+pub mod check;
+pub mod compare;
 pub mod dates;
 pub mod may;
 pub mod paint;

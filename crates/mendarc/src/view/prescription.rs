@@ -37,7 +37,7 @@ pub fn page(of: &Prescription, shelf: &Shelf, why: bool) -> String {
     page
 }
 
-fn section(page: &mut String, title: &str) {
+pub(super) fn section(page: &mut String, title: &str) {
     let _ = writeln!(page, "\n{}", paint(HEADING, title));
 }
 
@@ -82,11 +82,17 @@ fn head(page: &mut String, of: &Prescription, why: bool) {
         }
     }
     for line in of.loosened.iter().take(FIRST_LOOSENED) {
-        let _ = writeln!(page, "  {} {}", paint(LOUD, "loosened by the surgeon:"), wrapped(line, WIDTH - 26, "    "));
+        let outside = of.outside_the_proof.contains(line);
+        let label = if outside { "loosened by the surgeon, outside the proof:" } else { "loosened by the surgeon:" };
+        let _ = writeln!(page, "  {} {}", paint(LOUD, label), wrapped(line, WIDTH - label.len() - 2, "    "));
     }
     if of.loosened.len() > FIRST_LOOSENED {
         let more = of.loosened.len() - FIRST_LOOSENED;
         let _ = writeln!(page, "  {} {more} more, listed at the end", paint(LOUD, "loosened by the surgeon:"));
+    }
+    let shown = &of.loosened[..of.loosened.len().min(FIRST_LOOSENED)];
+    for line in of.outside_the_proof.iter().filter(|line| !shown.contains(line)) {
+        let _ = writeln!(page, "  {} {}", paint(LOUD, "outside the proof:"), wrapped(line, WIDTH - 20, "    "));
     }
     for line in &of.moved {
         let _ = writeln!(page, "  {} {line}", paint(HEADING, "moved:"));
@@ -339,7 +345,7 @@ fn mode_name(mode: Mode) -> &'static str {
 }
 
 /// "shoulder: forward elevation, abduction; elbow: flexion".
-fn names(keys: &[Key]) -> String {
+pub(super) fn names(keys: &[Key]) -> String {
     let mut parts: Vec<(Joint, Vec<String>)> = Vec::new();
     for key in keys {
         let mut movement = key.movement.name().to_owned();
@@ -446,7 +452,7 @@ fn exercises(page: &mut String, of: &Prescription, shelf: &Shelf, why: bool) {
 }
 
 /// "Table slide, to 85°, 10 times, held 5 s, 3 times a day".
-fn exercise(line: &ExerciseLine, shelf: &Shelf) -> String {
+pub(super) fn exercise(line: &ExerciseLine, shelf: &Shelf) -> String {
     let mut text = shelf.title(&line.id);
     if let Some(target) = line.target {
         let _ = write!(text, ", to {target}°");

@@ -2,6 +2,7 @@
 
 mod changes;
 mod codes;
+mod compare;
 mod documents;
 mod files;
 mod runs;

@@ -2,11 +2,16 @@
 //! and whatever is issued lies inside the limits of its day.
 
 mod adding;
+mod checked;
 mod inside;
+mod judged;
 mod moving;
 mod one_day;
 mod plans;
 mod records;
+mod spoiled;
+mod still;
+mod two_shoulders;
 
 use proptest::prelude::ProptestConfig;
 

@@ -27,7 +27,7 @@ fn on_day(p: &Prescription, day: u16) -> Date {
 }
 
 fn today(record: &str, settings: &str, opened: &str, on: Date) -> Today {
-    let p = prescribe(Texts { record, settings, opened, on: Some(on) });
+    let p = prescribe(Texts { record, settings, opened, on: Some(on), ..Texts::default() });
     p.today.expect("a day was asked for")
 }
 
@@ -93,7 +93,7 @@ proptest! {
         let activities: Vec<&Entry> = SHIPPED.1.of(Kind::Activity).collect();
         let activity = place.get(&activities);
         let ask = |opened: &str, day: u16| {
-            may(Texts { record: &text, settings, opened, on: Some(on_day(&p, day)) }, &activity.id)
+            may(Texts { record: &text, settings, opened, on: Some(on_day(&p, day)), ..Texts::default() }, &activity.id)
         };
         let openings = opened(&p, count, 0);
         let answer = ask(&openings, day);

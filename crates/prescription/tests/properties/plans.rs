@@ -25,6 +25,7 @@ pub struct Texts<'t> {
     pub record: &'t str,
     pub settings: &'t str,
     pub opened: &'t str,
+    pub other: &'t str,
     pub on: Option<Date>,
 }
 
@@ -64,6 +65,10 @@ fn with_case<T>(texts: Texts<'_>, sink: &mut Sink, then: impl FnOnce(&Case<'_>, 
         "" => prescription::Openings::default(),
         text => prescription::read_opened(FileId(2), text, sink)?,
     };
+    let other = match texts.other {
+        "" => None,
+        text => Some(operative::read(FileId(3), text, sink)?),
+    };
     let case = Case {
         library: &SHIPPED.0,
         catalogue: &SHIPPED.1,
@@ -72,7 +77,7 @@ fn with_case<T>(texts: Texts<'_>, sink: &mut Sink, then: impl FnOnce(&Case<'_>, 
         protocol: None,
         openings: &openings,
         on: texts.on,
-        other: None,
+        other: other.as_ref(),
         line_of: &|_| 0,
     };
     Some(then(&case, sink))

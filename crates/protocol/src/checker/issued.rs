@@ -205,6 +205,15 @@ impl<'c> Judge<'c> {
         Some((place, &spans[place]))
     }
 
+    /// What is allowed on a day: by the limits that were issued, and after the last day of the plan by the files alone.
+    fn value(&self, key: Key, day: u16) -> Cell {
+        if day < self.horizon {
+            self.span_at(day).map_or(Cell::NO, |(_, span)| governing(&span.limits, key))
+        } else {
+            self.sheet.place(key).map_or(Cell::NO, |place| self.cap(place, day))
+        }
+    }
+
     /// The day of the rules on which a stage may open; `None` where the plan has no such stage.
     fn gate(&self, stage: &str) -> Option<u16> {
         self.stages.iter().find(|(id, _)| *id == stage).map(|(_, gate)| *gate)

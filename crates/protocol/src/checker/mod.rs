@@ -24,3 +24,6 @@ pub use issued::{
 pub use rulebook::{InForce, Line, Lines, Rulebook, Says};
 pub use stillness::{Run, Stillness, still_days};
 
+
+#[cfg(test)]
+mod tests;

@@ -15,7 +15,7 @@ const MOST_RULES: usize = u128::BITS as usize;
 const MOST_PROTOCOLS: usize = u8::BITS as usize;
 
 /// Whether the family can be compiled; what is too large is a diagnostic.
-pub(super) fn fits(family: &Family, sink: &mut Sink) -> bool {
+pub(crate) fn fits(family: &Family, sink: &mut Sink) -> bool {
     let columns = days(family, &[]).len() - 1;
     if columns == 0 {
         sink.push(

@@ -97,10 +97,9 @@ fn too_hard_early(judge: &Judge<'_>, entry: &Entry, line: &ExerciseLine, day: u1
     looked_at(judge, entry).into_iter().find_map(|(muscle, measured)| match measured {
         // A study that gives no value, only a bound above the ceiling, is as good as none.
         Some(measured) if named && measured.evidence.value.is_none() => None,
-        Some(measured) if measured.class > ActivityClass::Low => Some(format!(
-            "it works the {muscle} in the {} class before active motion is open",
-            measured.class.name()
-        )),
+        Some(measured) if measured.class > ActivityClass::Low => {
+            Some(format!("it works the {muscle} in the {} class before active motion is open", measured.class.name()))
+        }
         Some(measured) if measured.may_permit() || named => None,
         Some(_) => Some(format!("how hard it works the {muscle} is known from memory only")),
         None if named => None,

@@ -18,7 +18,11 @@ pub(super) fn judge(judge: &Judge<'_>, found: &mut Found) {
         let (from, until) = (span.from_day.count(), span.until_day.count());
         for line in &span.exercises {
             let Some(entry) = entry_of(judge, line) else {
-                found.on_days(from, until, about(line, "exercise-unknown", "the catalogue has no such exercise".into()));
+                found.on_days(
+                    from,
+                    until,
+                    about(line, "exercise-unknown", "the catalogue has no such exercise".into()),
+                );
                 continue;
             };
             let mut wrong = |kind, message| found.on_days(from, until, about(line, kind, message));
@@ -76,7 +80,10 @@ pub(super) fn inside(
             wrong("target-beyond-its-limit", message);
         }
         if line.key != first.key {
-            wrong("exercise-not-as-written", format!("it is printed as {} and is {}", of_key(line.key), of_key(first.key)));
+            wrong(
+                "exercise-not-as-written",
+                format!("it is printed as {} and is {}", of_key(line.key), of_key(first.key)),
+            );
         }
     }
     if let Some(message) = load_is_wrong(line, &entry.demands, |demand| limit(demand.key)) {
@@ -91,7 +98,8 @@ pub(super) fn inside(
             && matches!(demand.amount, Amount::Effort(_))
     };
     if most.is_open() && most < Cell::up_to_zero_degrees() && entry.demands.iter().any(ahead) {
-        let message = format!("it holds the forearm straight ahead while {} is {}", of_key(outward), of_cell(most, outward));
+        let message =
+            format!("it holds the forearm straight ahead while {} is {}", of_key(outward), of_cell(most, outward));
         wrong("exercise-beyond-its-limit", message);
     }
 }

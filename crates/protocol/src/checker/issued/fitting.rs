@@ -6,7 +6,6 @@ use plan::words::{of_cell, of_key};
 use plan::{Allowed, Bound, Cell, ExerciseLine};
 use quantity::Degrees;
 
-
 /// No margin: what a therapist does, activities and tests.
 pub(super) const NO_MARGIN: Degrees = Degrees::whole(0);
 
@@ -24,7 +23,11 @@ pub(super) fn asks_too_much(demand: &Demand, limit: Cell, margin: Degrees) -> Op
             let beyond = to.steps() + margin.steps() - most.steps();
             (beyond > 0).then(|| {
                 let margin = if margin > NO_MARGIN { format!(" and stays {margin} below it") } else { String::new() };
-                format!("it goes to {to} degrees where {}{margin}: {} degrees too far", is(), Degrees::from_steps(beyond))
+                format!(
+                    "it goes to {to} degrees where {}{margin}: {} degrees too far",
+                    is(),
+                    Degrees::from_steps(beyond)
+                )
             })
         }
         (Amount::AngleToLimit { from, most }, Allowed::UpTo(Bound::Angle(limit))) => {
@@ -82,7 +85,11 @@ pub(super) fn target_is_wrong(line: &ExerciseLine, demand: &Demand, limit: Cell,
 }
 
 /// What is wrong with the load that a line prints.
-pub(super) fn load_is_wrong(line: &ExerciseLine, demands: &[Demand], limit: impl Fn(&Demand) -> Cell) -> Option<String> {
+pub(super) fn load_is_wrong(
+    line: &ExerciseLine,
+    demands: &[Demand],
+    limit: impl Fn(&Demand) -> Cell,
+) -> Option<String> {
     let mut printed_for_nothing = line.load.is_some();
     for demand in demands.iter().filter(|demand| demand.key.is_load()) {
         let most = match demand.amount {
@@ -106,7 +113,11 @@ pub(super) fn load_is_wrong(line: &ExerciseLine, demands: &[Demand], limit: impl
                 ));
             }
             None if matches!(demand.amount, Amount::LoadToLimit { .. }) => {
-                return Some(format!("no load is printed where {} is {}", of_key(demand.key), of_cell(limit, demand.key)));
+                return Some(format!(
+                    "no load is printed where {} is {}",
+                    of_key(demand.key),
+                    of_cell(limit, demand.key)
+                ));
             }
             _ => {}
         }

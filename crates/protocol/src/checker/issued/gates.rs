@@ -5,9 +5,9 @@ use exercise::{Amount, Entry, Kind};
 use plan::words::of_key;
 use plan::{StageLine, VisitLine};
 
+use super::Judge;
 use super::fitting::{NO_MARGIN, asks_too_much};
 use super::found::{Found, Wrong};
-use super::{Judge, governing};
 use crate::file::Stage;
 
 /// Judges stages and visits.
@@ -51,9 +51,9 @@ fn stage(judge: &Judge<'_>, line: &StageLine, opens: u16, found: &mut Found) {
         found.on(day, Wrong::overload("date-not-counted", format!("{} is not day {day} after surgery", line.from)));
     }
     let written = strictest(judge, &line.id);
-    let complete = written.iter().any(|stage| {
-        stage.criteria.iter().all(|criterion| line.criteria.iter().any(|shown| shown.id == criterion.id))
-    });
+    let complete = written
+        .iter()
+        .any(|stage| stage.criteria.iter().all(|criterion| line.criteria.iter().any(|shown| shown.id == criterion.id)));
     if !complete {
         let message = format!("not every criterion of the stage `{}` stands beside its gate", line.id);
         found.on(day, Wrong::overload("criterion-left-out", message));
@@ -83,10 +83,9 @@ fn strictest<'c>(judge: &Judge<'c>, id: &str) -> Vec<&'c Stage> {
 
 /// Whether some visit test of a movement is allowed; being stopped at the limit is a measurement.
 pub(super) fn can_be_measured(judge: &Judge<'_>, key: Key, day: u16) -> bool {
-    let Some((_, span)) = judge.span_at(day) else { return false };
     let fits = |test: &Entry| {
         test.demands.iter().all(|demand| {
-            let limit = governing(&span.limits, demand.key);
+            let limit = judge.value(demand.key, day);
             match demand.amount {
                 // The test goes as far as the day allows, and no further.
                 Amount::AngleToLimit { .. } => limit.is_open(),

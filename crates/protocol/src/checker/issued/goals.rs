@@ -3,11 +3,11 @@
 use body::Key;
 use evidence::ids;
 use plan::words::{of_cell, of_key};
-use plan::{Allowed, Bound, Cell, GoalLine};
+use plan::{Allowed, Bound, GoalLine};
 use quantity::Degrees;
 
+use super::Judge;
 use super::found::{Found, Wrong};
-use super::{Judge, governing};
 
 /// Judges every goal on every day it is shown.
 pub(super) fn judge(judge: &Judge<'_>, found: &mut Found) {
@@ -37,8 +37,7 @@ fn above_its_limit(judge: &Judge<'_>, goal: &GoalLine) -> Vec<String> {
     let due = goal.due.count().min(judge.horizon.saturating_sub(1));
     let least = ids::LEAST_USEFUL_ARC.degrees();
     let on = |day: u16| {
-        let (_, span) = judge.span_at(day)?;
-        let limit: Cell = governing(&span.limits, goal.key);
+        let limit = judge.value(goal.key, day);
         let is = || format!("{} is {} on day {day}", of_key(goal.key), of_cell(limit, goal.key));
         match limit.allowed(goal.key) {
             Allowed::Free => None,

@@ -39,6 +39,12 @@ impl<'c> OtherPlan<'c> {
         u16::try_from(i32::from(day) + ahead).ok().map(|day| day.min(last))
     }
 
+    /// "28 days ahead".
+    fn ahead(&self) -> String {
+        let ahead = self.days.map_or(0, |(ahead, _)| ahead);
+        format!("{} days {}", ahead.unsigned_abs(), if ahead < 0 { "behind" } else { "ahead" })
+    }
+
     /// Why an exercise must not ask the other arm on a day.
     ///
     /// # Source
@@ -58,7 +64,7 @@ impl<'c> OtherPlan<'c> {
             let most = |key: Key| self.lines.get(&key).map_or(Cell::NO, |lines| lines.most(their_day));
             for demand in &entry.other_demands {
                 if let Some(message) = asks_of_other(demand, entry, line, most(demand.key)) {
-                    return Some(format!("on day {their_day} of the other shoulder's own plan {message}"));
+                    return Some(format!("it asks of the other arm, whose own plan is {}: {message}", self.ahead()));
                 }
             }
             if facts.other_arm_operated() {
@@ -84,7 +90,11 @@ fn asks_of_other(demand: &Demand, entry: &Entry, line: &ExerciseLine, limit: Cel
     match limit.allowed(demand.key) {
         Allowed::Free => None,
         Allowed::UpTo(Bound::Angle(bound)) if angle <= bound => None,
-        _ => Some(format!("it would go to {angle} degrees where {} is {}", of_key(demand.key), of_cell(limit, demand.key))),
+        _ => Some(format!(
+            "it would go to {angle} degrees where {} is {}",
+            of_key(demand.key),
+            of_cell(limit, demand.key)
+        )),
     }
 }
 

@@ -1,13 +1,13 @@
 //! Activities of daily life, work and sport, held against the limits of their day.
 
-use exercise::{Entry, Kind, SlingDuring};
-use plan::{Cell, ReturnLine, Wear};
+use exercise::{Demand, Entry, Kind, SlingDuring};
+use plan::{ReturnLine, Wear};
 
+use super::Judge;
 use super::fitting::{NO_MARGIN, asks_too_much};
 use super::found::{Found, Wrong};
 use super::sling::{Rest, least_wear};
 use super::today::since;
-use super::{Judge, governing};
 use crate::file::Return;
 
 /// Judges every line of return to an activity.
@@ -30,9 +30,8 @@ pub(super) fn judge(judge: &Judge<'_>, found: &mut Found) {
             wrong("the catalogue has no such activity".into());
             continue;
         };
-        for message in not_allowed(judge, entry, &dates, day) {
-            wrong(message);
-        }
+        let messages = not_allowed(judge, entry, day);
+        before_its_date(judge, &dates, day).into_iter().chain(messages).for_each(wrong);
     }
 }
 
@@ -42,10 +41,12 @@ pub(super) fn judge_permission(judge: &Judge<'_>, id: &str, day: u16, found: &mu
         return found.on(day, about(id, "permission-too-early", "the catalogue has no such activity".into()));
     };
     let within = day.min(judge.horizon.saturating_sub(1));
-    let dates = dates(judge, id);
+    if let Some(message) = before_its_date(judge, &dates(judge, id), day) {
+        found.on(day, about(id, "permission-too-early", message));
+    }
     let days = since(judge, day).map_or(within, |since| since.min(within))..=within;
     for lives_like in days {
-        for message in not_allowed(judge, entry, &dates, lives_like) {
+        for message in not_allowed(judge, entry, lives_like) {
             found.on(day, about(id, "permission-too-early", message));
         }
     }
@@ -65,28 +66,24 @@ fn dates<'c>(judge: &Judge<'c>, activity: &str) -> Vec<&'c Return> {
     of_protocols.filter(|line| line.activity == activity).collect()
 }
 
-/// Why an activity is not allowed on a day: its date, the limits, the pose, the sling.
-fn not_allowed(judge: &Judge<'_>, entry: &Entry, dates: &[&Return], day: u16) -> Vec<String> {
-    let mut messages = Vec::new();
-    let latest = dates.iter().map(|date| date.from.count()).max();
-    if let Some(latest) = latest.filter(|latest| judge.lived.arm(day) < *latest) {
-        let early = latest - judge.lived.arm(day);
-        messages.push(format!("the first day for it is day {}: {early} days too early", judge.lived.reaches(latest)));
-    }
-    let limit = |key| {
-        if day < judge.horizon {
-            judge.span_at(day).map_or(Cell::NO, |(_, span)| governing(&span.limits, key))
-        } else {
-            judge.sheet.place(key).map_or(Cell::NO, |place| judge.cap(place, day))
-        }
-    };
-    messages.extend(
-        entry.demands.iter().filter_map(|demand| asks_too_much(demand, limit(demand.key), NO_MARGIN)),
-    );
+/// The date that has not come yet.
+fn before_its_date(judge: &Judge<'_>, dates: &[&Return], day: u16) -> Option<String> {
+    let latest = dates.iter().map(|date| date.from.count()).max()?;
+    let early = latest.checked_sub(judge.lived.arm(day)).filter(|early| *early > 0)?;
+    Some(format!("the first day for it is day {}: {early} days too early", judge.lived.reaches(latest)))
+}
+
+/// Why an activity is not allowed on a day: the limits, the pose, the sling.
+fn not_allowed(judge: &Judge<'_>, entry: &Entry, day: u16) -> Vec<String> {
+    let limit = |demand: &Demand| judge.value(demand.key, day);
+    let mut messages: Vec<String> =
+        entry.demands.iter().filter_map(|demand| asks_too_much(demand, limit(demand), NO_MARGIN)).collect();
     if entry.resting.as_ref().is_some_and(|pose| !Rest::on(judge, day).holds(pose)) {
         messages.push("a safe arc does not allow even this resting pose".into());
     }
-    let worn = judge.span_at(day).map_or(Wear::Always, |(_, span)| span.sling.wear).max(least_wear(judge, day));
+    // After the last day of the dated plan there is no run of days to ask, only the files.
+    let span = judge.span_at(day).map(|(_, span)| span).filter(|_| day < judge.horizon);
+    let worn = span.map_or(Wear::None, |span| span.sling.wear).max(least_wear(judge, day));
     if worn == Wear::Always && entry.sling == SlingDuring::Off && entry.resting.is_none() {
         messages.push("the sling is worn at all times and does not come off for it".into());
     }

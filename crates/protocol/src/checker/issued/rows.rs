@@ -5,9 +5,9 @@ use plan::words::{of_cell, of_difference, of_key};
 use plan::{Cell, LimitRow, SpanOfDays};
 use quantity::PostoperativeDay;
 
-use crate::checker::rulebook::Says;
 use super::found::{Found, Wrong};
 use super::{Judge, governing};
+use crate::checker::rulebook::Says;
 use crate::file::ProtocolFile;
 
 /// Judges the limits of every run of days.
@@ -35,7 +35,8 @@ fn the_protocol(judge: &Judge<'_>, found: &mut Found) {
     caps.sort_unstable();
     said.sort_unstable();
     if named.id != followed.id || caps != said {
-        let with = |caps: &[&str]| if caps.is_empty() { String::new() } else { format!(" capped by {}", caps.join(", ")) };
+        let with =
+            |caps: &[&str]| if caps.is_empty() { String::new() } else { format!(" capped by {}", caps.join(", ")) };
         let message = format!(
             "the plan is called `{}`{} where the record takes `{}`{}",
             named.id,
@@ -104,8 +105,9 @@ pub(super) fn above(judge: &Judge<'_>, place: usize, key: Key, issued: Cell, day
     let (lines, at) = (judge.sheet.lines(place), |day: u16| day.min(judge.horizon.saturating_sub(1)));
     let held = judge.sheet.most(place, lives) < judge.sheet.most(place, day);
     let line = lines.strictest(at(if held { lives } else { day }));
-    let (most, title, rule) =
-        line.map_or((Cell::NO, "the ground rule".into(), String::new()), |line| (line.cell, line.says.title(), line.says.id()));
+    let (most, title, rule) = line.map_or((Cell::NO, "the ground rule".into(), String::new()), |line| {
+        (line.cell, line.says.title(), line.says.id())
+    });
     let because = if held { " (the plan is held or gone back)" } else { "" };
     let by_how_much = of_difference(issued, most, key).map_or_else(String::new, |by| format!(": {by} too much"));
     let message = format!(
@@ -181,17 +183,14 @@ fn first_days(judge: &Judge<'_>, found: &mut Found) {
         };
         prescription.spans.iter().zip(&judge.values).find_map(open)
     };
-    let in_words = |day: Option<PostoperativeDay>| day.map_or("on no day".into(), |day| format!("on day {}", day.count()));
+    let in_words =
+        |day: Option<PostoperativeDay>| day.map_or("on no day".into(), |day| format!("on day {}", day.count()));
     for key in judge.sheet.keys.iter().filter(|key| key.position == Position::Any) {
         let listed = prescription.first_allowed.iter().find(|first| first.key == *key);
         let (said, is) = (listed.map(|first| first.day), opens(*key));
         if said != is {
-            let message = format!(
-                "{} is said to open {} and its limits open {}",
-                of_key(*key),
-                in_words(said),
-                in_words(is)
-            );
+            let message =
+                format!("{} is said to open {} and its limits open {}", of_key(*key), in_words(said), in_words(is));
             let day = said.or(is).map_or(0, PostoperativeDay::count);
             found.on(day, Wrong::overload("first-day-is-not-the-limits", message).about(*key));
         }
@@ -213,7 +212,8 @@ fn lifted(judge: &Judge<'_>, found: &mut Found) {
             Says::SafeArc(_) => true,
             Says::NotListed(_) | Says::Rule(_) => false,
         });
-        if *cell == Cell::FREE || declared || lives < last {
+        // What the surgeon loosened on that day the surgeon lifts.
+        if *cell == Cell::FREE || declared || lives < last || judge.loosened(*key, last).is_some() {
             continue;
         }
         let message =

@@ -5,8 +5,8 @@ use std::collections::HashMap;
 use body::{ALL_KEYS, Joint, Key, Mode, Movement, Position};
 use plan::{Cell, SlingPosition, Wear};
 
-use crate::checker::rulebook::{InForce, Lines};
 use crate::Family;
+use crate::checker::rulebook::{InForce, Lines};
 
 /// What the rules in force say of every key, the sling included.
 #[derive(Debug)]

@@ -16,11 +16,8 @@ pub(super) fn judge(judge: &Judge<'_>, found: &mut Found) {
         for day in span.from_day.count()..span.until_day.count() {
             let least = least_wear(judge, day);
             if sling.wear < least {
-                let message = format!(
-                    "the sling is worn \"{}\" where it is to be worn \"{}\"",
-                    sling.wear.name(),
-                    least.name()
-                );
+                let message =
+                    format!("the sling is worn \"{}\" where it is to be worn \"{}\"", sling.wear.name(), least.name());
                 found.on(day, Wrong::overload("sling-worn-less", message));
             }
             if sling.wear != Wear::None && sling.position < least_position(judge, day) {

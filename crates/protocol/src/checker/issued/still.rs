@@ -19,15 +19,18 @@ use crate::checker::stillness::{Run, Stillness};
 /// last is a fault of the files, and a first that is longer than the second is a
 /// fault of the plan. What is left is the surgeon's own, and is printed.
 pub(super) fn judge(judge: &Judge<'_>, found: &mut Found) {
-    let issued = of_plan(judge, |place, day| judge.span_at(day).map_or(Cell::NO, |(span, _)| judge.values[span][place]), |day| {
-        judge.span_at(day).map_or(Wear::None, |(_, span)| span.sling.wear)
-    });
+    let issued = of_plan(
+        judge,
+        |place, day| judge.span_at(day).map_or(Cell::NO, |(span, _)| judge.values[span][place]),
+        |day| judge.span_at(day).map_or(Wear::None, |(_, span)| span.sling.wear),
+    );
     if issued.beyond_caps().is_empty() {
         return;
     }
     let explained = of_plan(judge, |place, day| judge.cap(place, day), |day| least_wear(judge, day));
     let by_files = without_moves(judge);
-    let longer = |issued: Run, explained: Run, by_files: Run| if issued.days > explained.days { issued } else { by_files };
+    let longer =
+        |issued: Run, explained: Run, by_files: Run| if issued.days > explained.days { issued } else { by_files };
     let left = Stillness {
         without_passive: longer(issued.without_passive, explained.without_passive, by_files.without_passive),
         in_sling: longer(issued.in_sling, explained.in_sling, by_files.in_sling),

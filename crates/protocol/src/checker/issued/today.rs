@@ -97,7 +97,11 @@ fn stages(judge: &Judge<'_>, today: &Today, day: u16, found: &mut Found) {
     if let (Some((id, opens, gate)), Some(said)) = (next, &today.not_before) {
         let opens = if waits { opens } else { judge.lived.reaches(gate) };
         if said.stage != id || said.day.count() < opens {
-            wrong(format!("`{}` is said to come next on day {}, and it is `{id}` on day {opens}", said.stage, said.day.count()));
+            wrong(format!(
+                "`{}` is said to come next on day {}, and it is `{id}` on day {opens}",
+                said.stage,
+                said.day.count()
+            ));
         }
     } else if next.is_some() != today.not_before.is_some() {
         wrong("the stage that comes next is not the one that is said".into());

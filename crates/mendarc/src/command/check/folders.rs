@@ -1,0 +1,90 @@
+//! The families in the folders that a user names.
+
+use std::path::{Path, PathBuf};
+
+use diagnostic::{Diagnostic, FileId};
+use protocol::{Family, Library};
+
+use crate::command::inputs::Inputs;
+use crate::shelf::Shelf;
+
+/// A folder with more files than this is no family.
+const MOST_FILES: usize = 100; // not medical: bounds the work
+
+/// Reads and checks every family in some folders; everything that is wrong with the files is told.
+pub fn families(paths: &[PathBuf], shelf: &Shelf, inputs: &mut Inputs) -> Vec<Family> {
+    let mut folders: Vec<PathBuf> = Vec::new();
+    for path in paths {
+        let found = folders_of(path, inputs);
+        folders.extend(found.into_iter().filter(|folder| !folders.contains(folder)).collect::<Vec<_>>());
+    }
+    let mut files: Vec<(String, FileId, String)> = Vec::new();
+    for (place, folder) in folders.iter().enumerate() {
+        for path in toml_files(folder) {
+            let Some(file) = inputs.open_either(&path) else { continue };
+            let name = path.file_name().map(|name| name.to_string_lossy().into_owned()).unwrap_or_default();
+            // Two folders of one name are two families: the place keeps them apart.
+            files.push((format!("{place}/{name}"), file, inputs.text(file)));
+        }
+    }
+    let texts: Vec<(&str, FileId, &str)> =
+        files.iter().map(|(name, file, text)| (name.as_str(), *file, text.as_str())).collect();
+    let mut library = Library::read(&texts, &mut inputs.sink);
+    library.check(&shelf.catalogue, &mut inputs.sink);
+    for (place, family) in library.families.iter().enumerate() {
+        let twin = library.families[..place].iter().find(|known| known.file.id == family.file.id);
+        if twin.is_some() {
+            inputs.sink.push(
+                Diagnostic::error("duplicate-id", format!("two folders hold a family `{}`", family.file.id))
+                    .at(diagnostic::Span { end: family.file.span.start + 1, ..family.file.span })
+                    .help("check them one after the other, or compare them with `mendarc compare`"),
+            );
+        }
+    }
+    library.families.retain(|family| family.fits(&mut inputs.sink));
+    if folders.is_empty() && !inputs.sink.has_errors() {
+        inputs.cannot_run(Diagnostic::error("no-family", "nothing to check"));
+    }
+    library.families
+}
+
+/// The folders of families at a path: itself, the folder a file stands in, or its folders.
+fn folders_of(path: &Path, inputs: &mut Inputs) -> Vec<PathBuf> {
+    let shown = path.display();
+    if !path.exists() {
+        inputs.cannot_run(Diagnostic::error("cannot-read", format!("cannot read {shown}: no such file or folder")));
+        return Vec::new();
+    }
+    let is_family = |folder: &Path| folder.join("family.toml").is_file();
+    if path.is_file() {
+        let folder = path.parent().filter(|folder| !folder.as_os_str().is_empty()).unwrap_or(Path::new("."));
+        if is_family(folder) {
+            return vec![folder.to_owned()];
+        }
+    } else if is_family(path) {
+        return vec![path.to_owned()];
+    } else if let Ok(listed) = std::fs::read_dir(path) {
+        let mut folders: Vec<PathBuf> =
+            listed.filter_map(|item| Some(item.ok()?.path())).filter(|folder| is_family(folder)).collect();
+        folders.sort();
+        if !folders.is_empty() {
+            return folders;
+        }
+    }
+    inputs.cannot_run(
+        Diagnostic::error("no-family", format!("{shown} holds no family of protocols"))
+            .help("name a folder that holds family.toml, its protocols and its rules, or a folder of such folders"),
+    );
+    Vec::new()
+}
+
+fn toml_files(folder: &Path) -> Vec<PathBuf> {
+    let listed = std::fs::read_dir(folder).into_iter().flatten();
+    let mut paths: Vec<PathBuf> = listed
+        .filter_map(|item| Some(item.ok()?.path()))
+        .filter(|path| path.extension().is_some_and(|ending| ending == "toml"))
+        .take(MOST_FILES)
+        .collect();
+    paths.sort();
+    paths
+}

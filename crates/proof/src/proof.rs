@@ -1,0 +1,84 @@
+//! The proof of one family.
+
+use protocol::Family;
+
+use crate::edition::{differences, is_same_edition};
+use crate::finding::{About, Finding, findings};
+use crate::space::Space;
+use crate::walk::{Manner, Walked, Watch, points, walk};
+
+/// What came of going through every record of a family.
+#[derive(Debug)]
+pub struct Proof<'f> {
+    /// What the family can be asked.
+    pub space: Space<'f>,
+    /// How its records were gone through.
+    pub manner: Manner,
+    /// How far, and how many.
+    pub walked: Walked,
+    /// Everything found, the worst first.
+    pub findings: Vec<Finding>,
+    /// What the family says otherwise than the edition that comes with the program, where it calls itself a new one.
+    pub new_edition: Vec<Finding>,
+}
+
+/// A family whose records are too many to go through.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct TooMany {
+    /// How many points there are.
+    pub points: u128,
+    /// What varies, and in how many classes.
+    pub dimensions: Vec<(String, usize)>,
+}
+
+/// More points than this are not gone through: hours of work, or more memory than a desk has.
+const MOST_POINTS: u128 = 2_000_000_000; // not medical: bounds the time
+/// The same where records share their plans.
+const MOST_SHARED: u128 = 400_000_000; // not medical: bounds the memory
+
+/// Proves a family: every record composed, checked, and compared with the next worse ones.
+///
+/// `shipped` is the edition of the family that comes with the program, where there is one.
+///
+/// # Errors
+/// [`TooMany`] where going through them would not end.
+pub fn prove<'f>(
+    family: &'f Family,
+    shipped: Option<&Family>,
+    manner: Manner,
+    watch: &Watch,
+) -> Result<Proof<'f>, TooMany> {
+    let space = Space::new(family);
+    let points = points(&space, manner);
+    let most = if manner == Manner::Singly { MOST_POINTS } else { MOST_SHARED };
+    if points > most {
+        let dimensions = space.axes.iter().map(|axis| (axis.name.clone(), axis.classes.len())).collect();
+        return Err(TooMany { points, dimensions });
+    }
+    let walked = walk(&space, manner, watch);
+    let mut found = findings(&space, &walked);
+    let mut new_edition = Vec::new();
+    if let Some(shipped) = shipped {
+        let differences = differences(family, shipped);
+        if is_same_edition(family, shipped) { found.extend(differences) } else { new_edition = differences }
+    }
+    found.sort_by_key(|finding| (finding.about, std::cmp::Reverse(finding.records)));
+    Ok(Proof { space, manner, walked, findings: found, new_edition })
+}
+
+impl Proof<'_> {
+    /// The findings about one harm.
+    pub fn about(&self, about: About) -> impl Iterator<Item = &Finding> {
+        self.findings.iter().filter(move |finding| finding.about == about)
+    }
+
+    /// Whether every record was gone through and nothing was found.
+    pub fn holds(&self) -> bool {
+        self.findings.is_empty() && !self.walked.partial && self.walked.off_grid.is_empty() && self.walked.not_shared == 0
+    }
+}
+
+/// How many threads a proof runs on.
+pub fn threads() -> usize {
+    rayon::current_num_threads()
+}
