@@ -184,6 +184,9 @@ pub struct Check {
     /// Compose every record by itself, also where the rules cannot tell records apart; takes minutes
     #[arg(long, requires = "every_record")]
     pub singly: bool,
+    /// Issue and check a whole prescription for each distinct plan as well; takes a minute
+    #[arg(long, requires = "every_record")]
+    pub whole: bool,
     /// Print one JSON document
     #[arg(long)]
     pub json: bool,

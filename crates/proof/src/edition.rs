@@ -6,8 +6,8 @@
 
 use body::Key;
 use plan::words::{of_cell, of_days, of_difference, of_keys};
-use plan::{Cell, Plan};
-use protocol::{Choices, Compiled, Family, resolve};
+use plan::{Cell, LaneId, Plan};
+use protocol::{Answers, Choices, Compiled, Decider, Family, resolve};
 use rayon::prelude::*;
 use rustc_hash::FxHashMap;
 
@@ -121,6 +121,9 @@ fn days(family: &Family, choices: &Choices) -> Vec<u16> {
     Compiled::new(family, choices, &[]).grid.days.clone()
 }
 
+/// Where nothing was asked of either edition.
+const NOTHING_ASKED: [Answers; 2] = [Answers::NOTHING_ASKED; 2];
+
 fn of_task(
     space: &Space<'_>,
     option: usize,
@@ -148,16 +151,45 @@ fn of_task(
     let mut facts = space.facts(&point);
     let requested = space.requested(&point);
     let mut digits = vec![0; varying.len()];
+    let (decides_own, decides_theirs) = (Decider::new(&own), Decider::new(&theirs));
+    let answers: Vec<Vec<[Answers; 2]>> = varying
+        .iter()
+        .map(|(axis, id)| {
+            let groups = groups.of_axis[*axis].iter();
+            groups
+                .map(|group| [decides_theirs.answers(*id, group.class), decides_own.answers(*id, group.class)])
+                .collect()
+        })
+        .collect();
+    let rest = (0..operative::DIMENSION_COUNT as u8).map(operative::DimensionId);
+    let rest = rest.filter(|id| !varying.iter().any(|(_, known)| known == id)).fold(NOTHING_ASKED, |all, id| {
+        let class = facts.class(id);
+        [all[0].and(decides_theirs.answers(id, class)), all[1].and(decides_own.answers(id, class))]
+    });
+    let mut joined = vec![rest; varying.len() + 1];
+    let (same_own, same_theirs) = (own.same_effect(), theirs.same_effect());
+    let effect =
+        |same: &[usize], fired: u128| plan::RuleSet(fired).iter().fold(0_u128, |effect, rule| effect | 1 << same[rule]);
+    let looked_at: Vec<bool> = varying.iter().map(|(axis, _)| space.is_looked_at(&space.axes[*axis])).collect();
+    let mut from = 0;
+    let mut excluded = excluded_by(&facts).is_some();
     loop {
-        if excluded_by(&facts).is_none() {
+        for at in from..varying.len() {
+            let of = answers[at][digits[at]];
+            joined[at + 1] = [joined[at][0].and(of[0]), joined[at][1].and(of[1])];
+        }
+
+        if !excluded {
             let sizes = varying.iter().zip(&digits).map(|((axis, _), digit)| groups.of_axis[*axis][*digit].size);
             let records = sizes.product::<u64>();
-            let (a, b) = (theirs.decided_by(&facts, requested), own.decided_by(&facts, requested));
-            let of_plans = compared.entry((a.0, a.1, b.0, b.1));
+            let [of_theirs, of_own] = joined[varying.len()];
+            let (a, b) = (decides_theirs.decide(of_theirs, requested), decides_own.decide(of_own, requested));
+            let of_plans = compared.entry((a.0, effect(&same_theirs, a.1), b.0, effect(&same_own, b.1)));
             of_plans.or_insert_with(|| Harmed { records: 0, point: point.clone() }).records += records;
         }
         let next = (0..varying.len()).rev().find(|at| digits[*at] + 1 < groups.of_axis[varying[*at].0].len());
         let Some(next) = next else { break };
+        from = next;
         digits[next] += 1;
         digits[next + 1..].fill(0);
         for ((axis, id), digit) in varying.iter().zip(&digits).skip(next) {
@@ -165,12 +197,16 @@ fn of_task(
             point[*axis] = class;
             facts = facts.with(*id, class);
         }
+        if looked_at[next..].contains(&true) {
+            excluded = excluded_by(&facts).is_some();
+        }
     }
+    let lanes: Vec<Option<LaneId>> = own.grid.keys.iter().map(|key| theirs.grid.governing(*key)).collect();
     let mut harmed = FxHashMap::default();
     for of in compared.into_values() {
         let facts = space.facts(&of.point);
         let (before, after) = (resolve(&theirs, &facts, requested), resolve(&own, &facts, requested));
-        for difference in between(&before, &after, &own) {
+        for difference in between(&before, &after, &own, &lanes) {
             add(&mut harmed, difference, Harmed { records: of.records, point: of.point.clone() });
         }
     }
@@ -178,7 +214,7 @@ fn of_task(
 }
 
 /// What differs between two plans whose grids begin on the same days.
-fn between(before: &Plan, after: &Plan, compiled: &Compiled<'_>) -> Vec<Difference> {
+fn between(before: &Plan, after: &Plan, compiled: &Compiled<'_>, lanes: &[Option<LaneId>]) -> Vec<Difference> {
     let mut found: Vec<Difference> = Vec::new();
     let columns = before.grid.columns().min(after.grid.columns());
     let mut add = |what: Part, column: usize, is_looser: bool, says: (Cell, Cell)| {
@@ -191,10 +227,12 @@ fn between(before: &Plan, after: &Plan, compiled: &Compiled<'_>) -> Vec<Differen
         }
     };
     for (lane, key) in after.grid.keys.iter().enumerate() {
-        let Some(theirs) = before.grid.governing(*key) else { continue };
-        let own = &after.cells[lane * after.grid.columns()..];
-        for column in 0..columns {
-            let (was, is) = (before.cell(theirs, column), own[column]);
+        let Some(theirs) = lanes[lane] else { continue };
+        let own = &after.cells[lane * after.grid.columns()..][..after.grid.columns()];
+        if own == before.lane(theirs) {
+            continue;
+        }
+        for (column, (&was, &is)) in before.lane(theirs).iter().zip(own).enumerate().take(columns) {
             if was != is {
                 add(Part::Limit(*key), column, is > was, (was, is));
             }
@@ -265,7 +303,10 @@ fn finding(space: &Space<'_>, edited: &Family, difference: &Difference, keys: &[
             )
         }
         Part::Sling(was, is) => {
-            format!("{}: the sling is worn \"{is}\" where edition {edition} says \"{was}\"", of_days(*from_day, *until_day))
+            format!(
+                "{}: the sling is worn \"{is}\" where edition {edition} says \"{was}\"",
+                of_days(*from_day, *until_day)
+            )
         }
         Part::Gate(stage) => {
             let (was, is) = if *is_looser { (until_day, from_day) } else { (from_day, until_day) };

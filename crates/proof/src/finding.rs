@@ -138,7 +138,7 @@ fn looser(space: &Space<'_>, walked: &Walked) -> Vec<Finding> {
 fn of_pair(space: &Space<'_>, title: &str, pair: &LooserThan) -> Finding {
     let (before, after) = (plan_at(space, &pair.mild), plan_at(space, &pair.worse));
     let changes: Vec<Change> = before.changes(&after).into_iter().filter(|change| change.b > change.a).collect();
-    let weightiest = changes.iter().max_by_key(|change| change.weight());
+    let weightiest = changes.iter().rev().max_by_key(|change| change.weight());
     let (message, key, from_day, until_day) = match weightiest {
         Some(change) => (
             format!(
@@ -211,7 +211,8 @@ fn mildest(space: &Space<'_>, point: &[u8], holds: impl Fn(&[u8]) -> bool) -> Ve
 
 /// What of a point is not the mildest, in words.
 pub fn who(space: &Space<'_>, point: &[u8]) -> String {
-    let said = space.axes.iter().zip(point).filter(|(axis, class)| **class > 0 || axis.what == What::Fact(dim::TEAR_SIZE));
+    let said =
+        space.axes.iter().zip(point).filter(|(axis, class)| **class > 0 || axis.what == What::Fact(dim::TEAR_SIZE));
     let said: Vec<String> =
         said.map(|(axis, class)| format!("{} {}", axis.name, axis.classes[usize::from(*class)].name)).collect();
     if said.is_empty() { "every record".into() } else { said.join(", ") }

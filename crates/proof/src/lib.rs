@@ -13,6 +13,7 @@ mod lines;
 mod proof;
 mod space;
 mod walk;
+mod whole;
 mod witness;
 
 pub use edition::{differences, is_same_edition};

@@ -29,7 +29,9 @@ pub(crate) fn differences(edited: &Family, shipped: &Family) -> Vec<Finding> {
                 };
                 (format!("{name}: {} where the edition says {}", is.shown, was.shown), looser)
             }
-            (Some(was), None) => (format!("{name} is gone; the edition says {}", was.shown), !name.contains("exercise")),
+            (Some(was), None) => {
+                (format!("{name} is gone; the edition says {}", was.shown), !name.contains("exercise"))
+            }
             (None, Some(is)) => (format!("{name}: {}, which the edition does not have", is.shown), true),
             (None, None) => continue,
         };
@@ -73,12 +75,17 @@ fn lines(family: &Family) -> BTreeMap<String, Says> {
             let to = goal.to.map_or_else(|| "the full range".into(), |to| format!("{to} degrees"));
             let number = i64::from(goal.from.steps() + goal.to.map_or(0, |to| to.steps()));
             let shown = format!("{} to {to} by day {}", goal.from, goal.due);
-            add(format!("`{id}`, the goal {}", goal.id), shown, Some((number * 1000 - i64::from(goal.due.count()), true))); // not medical: days weigh less than degrees
+            add(
+                format!("`{id}`, the goal {}", goal.id),
+                shown,
+                Some((number * 1000 - i64::from(goal.due.count()), true)),
+            ); // not medical: days weigh less than degrees
         }
         for stage in &protocol.stages {
             for criterion in &stage.criteria {
                 let angle = criterion.measure.map(|(_, angle)| angle);
-                let shown = format!("\"{}\" {}", criterion.text, angle.map_or_else(String::new, |a| format!("{a} degrees")));
+                let shown =
+                    format!("\"{}\" {}", criterion.text, angle.map_or_else(String::new, |a| format!("{a} degrees")));
                 let number = angle.map(|angle| (i64::from(angle.steps()), false));
                 add(format!("`{id}`, the criterion {}/{}", stage.id, criterion.id), shown, number);
             }
@@ -94,9 +101,11 @@ fn lines(family: &Family) -> BTreeMap<String, Says> {
             }
         }
         for used in &protocol.exercises {
-            let dose = used.repetitions.map_or_else(String::new, |(low, high)| format!(", {low} to {high} repetitions"));
+            let dose =
+                used.repetitions.map_or_else(String::new, |(low, high)| format!(", {low} to {high} repetitions"));
             let until = used.until_stage.as_ref().map_or_else(String::new, |stage| format!(" until {stage}"));
-            let without = used.only_without.as_ref().map_or_else(String::new, |other| format!(", only without {other}"));
+            let without =
+                used.only_without.as_ref().map_or_else(String::new, |other| format!(", only without {other}"));
             let measured = if used.without_measurement { ", without a measured activity" } else { "" };
             let shown = format!("from {}{until}{dose}{without}{measured}", used.stage);
             let number = used.repetitions.map(|(low, high)| (i64::from(low) + i64::from(high), true));
@@ -111,7 +120,11 @@ fn lines(family: &Family) -> BTreeMap<String, Says> {
     }
     for request in &family.file.on_request {
         let large = request.confirm_large.as_ref().map(|(condition, says)| format!("{says} {:b}", condition.mask));
-        add(format!("`{}` on request", request.protocol), format!("confirmed twice at {}", large.unwrap_or_default()), None);
+        add(
+            format!("`{}` on request", request.protocol),
+            format!("confirmed twice at {}", large.unwrap_or_default()),
+            None,
+        );
     }
     remarks(&mut add, &family.file.id, &family.rules.cautions, &family.rules.refusals);
     lines
@@ -125,7 +138,11 @@ fn remarks(
 ) {
     for (what, list) in [("caution", cautions), ("refusal", refusals)] {
         for remark in list {
-            add(format!("`{of}`, the {what} {}", remark.id), format!("\"{}\" {}", remark.title, conditions(&remark.when)), None);
+            add(
+                format!("`{of}`, the {what} {}", remark.id),
+                format!("\"{}\" {}", remark.title, conditions(&remark.when)),
+                None,
+            );
         }
     }
 }
@@ -142,6 +159,7 @@ fn conditions(when: &When) -> String {
         };
         list.iter().map(of).collect::<Vec<_>>().join(joined)
     };
-    let parts: Vec<String> = [said(&when.all, " and "), said(&when.any, ", or ")].into_iter().filter(|p| !p.is_empty()).collect();
+    let parts: Vec<String> =
+        [said(&when.all, " and "), said(&when.any, ", or ")].into_iter().filter(|p| !p.is_empty()).collect();
     if parts.is_empty() { String::new() } else { format!("(where {})", parts.join(", with ")) }
 }

@@ -1,11 +1,15 @@
 //! The proof of one family.
 
-use protocol::Family;
+use std::sync::atomic::Ordering;
+
+use exercise::Catalogue;
+use protocol::{Family, Library};
 
 use crate::edition::{differences, is_same_edition};
 use crate::finding::{About, Finding, findings};
 use crate::space::Space;
 use crate::walk::{Manner, Walked, Watch, points, walk};
+use crate::whole::issue;
 
 /// What came of going through every record of a family.
 #[derive(Debug)]
@@ -18,6 +22,8 @@ pub struct Proof<'f> {
     pub walked: Walked,
     /// Everything found, the worst first.
     pub findings: Vec<Finding>,
+    /// How many whole prescriptions were issued and checked.
+    pub prescriptions: u64,
     /// What the family says otherwise than the edition that comes with the program, where it calls itself a new one.
     pub new_edition: Vec<Finding>,
 }
@@ -63,10 +69,19 @@ pub fn prove<'f>(
         if is_same_edition(family, shipped) { found.extend(differences) } else { new_edition = differences }
     }
     found.sort_by_key(|finding| (finding.about, std::cmp::Reverse(finding.records)));
-    Ok(Proof { space, manner, walked, findings: found, new_edition })
+    Ok(Proof { space, manner, walked, findings: found, prescriptions: 0, new_edition })
 }
 
 impl Proof<'_> {
+    /// Issues the whole prescription of each distinct plan, and adds what is wrong with them.
+    pub fn issue(&mut self, library: &Library, catalogue: &Catalogue, watch: &Watch) {
+        let issued = issue(&self.space, &self.walked, library, catalogue, watch);
+        self.prescriptions = issued.prescriptions;
+        self.walked.partial |= watch.stop.load(Ordering::Relaxed);
+        self.findings.extend(issued.findings);
+        self.findings.sort_by_key(|finding| (finding.about, std::cmp::Reverse(finding.records)));
+    }
+
     /// The findings about one harm.
     pub fn about(&self, about: About) -> impl Iterator<Item = &Finding> {
         self.findings.iter().filter(move |finding| finding.about == about)
@@ -74,7 +89,10 @@ impl Proof<'_> {
 
     /// Whether every record was gone through and nothing was found.
     pub fn holds(&self) -> bool {
-        self.findings.is_empty() && !self.walked.partial && self.walked.off_grid.is_empty() && self.walked.not_shared == 0
+        self.findings.is_empty()
+            && !self.walked.partial
+            && self.walked.off_grid.is_empty()
+            && self.walked.not_shared == 0
     }
 }
 

@@ -121,7 +121,11 @@ impl<'f> Space<'f> {
             if read {
                 axes.push(of_dimension(id));
             } else {
-                beside.push(Beside { dimension: id, classes: dimension.classes.len(), because: read_beside(family, id) });
+                beside.push(Beside {
+                    dimension: id,
+                    classes: dimension.classes.len(),
+                    because: read_beside(family, id),
+                });
             }
         }
         Self { family, axes, beside, options, mildest: mildest(procedure) }
@@ -298,7 +302,9 @@ fn read_beside(family: &Family, id: DimensionId) -> String {
         readers.extend(rules.refusals.iter().filter(|r| reads(&r.when)).map(|r| format!("refused: {}", r.title)));
         readers.extend(rules.cautions.iter().filter(|r| reads(&r.when)).map(|r| format!("a caution: {}", r.id)));
     }
-    readers.extend(family.file.not_read.iter().filter(|set| set.dimension == id).map(|set| format!("set aside: {}", set.because)));
+    readers.extend(
+        family.file.not_read.iter().filter(|set| set.dimension == id).map(|set| format!("set aside: {}", set.because)),
+    );
     if id == dim::OTHER_SHOULDER {
         readers.push("decides which exercises the other arm may help with; changes no limit".into());
     }

@@ -2,10 +2,10 @@
 
 use std::sync::atomic::{AtomicBool, AtomicU64, Ordering};
 
-use operative::{Facts, SafeArcs};
+use operative::{DIMENSION_COUNT, DimensionId, Facts};
 use plan::{Plan, RuleSet};
 use protocol::checker::DenseRules;
-use protocol::{Compiled, resolve, resolve_into};
+use protocol::{Answers, Compiled, Decider, resolve, resolve_into};
 use rayon::prelude::*;
 use rustc_hash::{FxHashMap, FxHashSet};
 
@@ -253,16 +253,22 @@ impl<'t> Task<'t> {
         walked: &mut Walked,
     ) -> (Vec<u32>, Vec<Plan>) {
         let same_effect = self.compiled.same_effect();
+        let decider = Decider::new(self.compiled);
+        let answers: Vec<Vec<Answers>> =
+            self.varying.iter().map(|varying| self.answers(&decider, varying.axis)).collect();
         let mut ids = vec![NOBODY; self.total];
         let mut plans: Vec<Plan> = Vec::new();
-        let mut known: FxHashMap<(u8, u128, SafeArcs), u32> = FxHashMap::default();
+        let mut known: FxHashMap<(u8, u128), u32> = FxHashMap::default();
         let mut own: Option<Plan> = None;
         let mut count = self.count();
         let mut point = self.point(&count.digits);
         let mut facts = self.space.facts(&point);
         let mut excluded = excluded_by(&facts);
         let requested = self.space.requested(&point);
-        for index in 0..self.total {
+        // The answers of the axes up to each one; those that do not vary are answered by the mildest class.
+        let mut joined = vec![self.answers_of_the_rest(&decider, &facts); self.varying.len() + 1];
+        join_answers(&mut joined, &answers, &count.digits, 0);
+        for (index, of_point) in ids.iter_mut().enumerate() {
             if index % STRIDE == 0 && index > 0 {
                 watch.done.fetch_add(STRIDE as u64, Ordering::Relaxed);
                 if watch.stop.load(Ordering::Relaxed) {
@@ -278,9 +284,9 @@ impl<'t> Task<'t> {
                 }
             } else {
                 walked.records += weight;
-                let (chosen, fired) = self.compiled.decided_by(&facts, requested);
+                let (chosen, fired) = decider.decide(joined[self.varying.len()], requested);
                 let effect = RuleSet(fired).iter().fold(0_u128, |effect, rule| effect | 1 << same_effect[rule]);
-                let id = *known.entry((chosen, effect, facts.safe_arcs)).or_insert_with(|| {
+                let id = *known.entry((chosen, effect)).or_insert_with(|| {
                     let plan = resolve(self.compiled, &facts, requested);
                     if manner == Manner::ByRule && !rules.is_sound(&plan, &facts, requested) {
                         walked.unsound.push(Unsound { point: point.clone(), plan: plans.len() });
@@ -289,7 +295,7 @@ impl<'t> Task<'t> {
                     plans.push(plan);
                     plans.len() as u32 - 1
                 });
-                ids[index] = id;
+                *of_point = id;
                 walked.representatives[id as usize].1 += weight;
                 if manner == Manner::Singly {
                     let own = own.get_or_insert_with(|| plans[0].clone());
@@ -309,7 +315,11 @@ impl<'t> Task<'t> {
                 point[varying.axis] = class;
                 match self.space.axes[varying.axis].what {
                     What::Fact(id) => facts = facts.with(id, class),
-                    What::SafeArc(_) => facts.safe_arcs = self.space.safe_arcs(&point),
+                    What::SafeArc(_) => {
+                        facts.safe_arcs = self.space.safe_arcs(&point);
+                        // Plans under other safe arcs are others; arcs change slowest.
+                        known.clear();
+                    }
                     What::Options | What::Protocol => {}
                 }
                 looked_at |= self.looked_at[varying.axis];
@@ -317,9 +327,26 @@ impl<'t> Task<'t> {
             if looked_at {
                 excluded = excluded_by(&facts);
             }
+            join_answers(&mut joined, &answers, &count.digits, changed);
         }
         watch.done.fetch_add((self.total % STRIDE) as u64, Ordering::Relaxed);
         (ids, plans)
+    }
+
+    /// What each group of an axis answers.
+    fn answers(&self, decider: &Decider<'_>, axis: usize) -> Vec<Answers> {
+        let of_class = |class: u8| match self.space.axes[axis].what {
+            What::Fact(id) => decider.answers(id, class),
+            What::Options | What::Protocol | What::SafeArc(_) => Answers::NOTHING_ASKED,
+        };
+        self.groups.of_axis[axis].iter().map(|group| of_class(group.class)).collect()
+    }
+
+    /// What the dimensions that are no axes answer.
+    fn answers_of_the_rest(&self, decider: &Decider<'_>, facts: &Facts) -> Answers {
+        let is_axis = |id| self.varying.iter().any(|varying| self.space.axes[varying.axis].what == What::Fact(id));
+        let rest = (0..DIMENSION_COUNT as u8).map(DimensionId).filter(|id| !is_axis(*id));
+        rest.fold(Answers::NOTHING_ASKED, |all, id| all.and(decider.answers(id, facts.class(id))))
     }
 
     /// Compares each point with the next worse one on each axis.
@@ -327,6 +354,8 @@ impl<'t> Task<'t> {
         let mut compared = Pairs::new(plans.len());
         let links: Vec<Vec<Vec<Link>>> = self.varying.iter().map(|varying| self.links_from(varying.axis)).collect();
         let mut count = self.count();
+        // Records of the milder side of each cover, by axis and group, each group still counted as often as it is large.
+        let mut compared_from: Vec<Vec<u64>> = self.varying.iter().map(|varying| vec![0; varying.groups]).collect();
         for (index, &mild) in ids.iter().enumerate() {
             if index > 0 {
                 self.advance(&mut count);
@@ -346,7 +375,7 @@ impl<'t> Task<'t> {
                     if worse == NOBODY {
                         continue;
                     }
-                    walked.cover_comparisons += weight / self.groups.of_axis[varying.axis][group].size * link.covers;
+                    compared_from[at][group] += weight * link.covers;
                     if mild == worse || !compared.insert(mild, worse) {
                         continue;
                     }
@@ -359,12 +388,23 @@ impl<'t> Task<'t> {
                 }
             }
         }
+        for (varying, counted) in self.varying.iter().zip(&compared_from) {
+            let groups = self.groups.of_axis[varying.axis].iter();
+            walked.cover_comparisons += groups.zip(counted).map(|(group, counted)| counted / group.size).sum::<u64>();
+        }
     }
 
     /// The links of an axis, by the group they start from.
     fn links_from(&self, axis: usize) -> Vec<Vec<Link>> {
         let from = |group| self.groups.links[axis].iter().filter(move |link| link.from == group).copied().collect();
         (0..self.groups.of_axis[axis].len()).map(from).collect()
+    }
+}
+
+/// Joins the answers of each axis to those of the axes before it, from one axis on.
+fn join_answers(joined: &mut [Answers], answers: &[Vec<Answers>], digits: &[usize], from: usize) {
+    for at in from..digits.len() {
+        joined[at + 1] = joined[at].and(answers[at][digits[at]]);
     }
 }
 
@@ -379,7 +419,11 @@ enum Pairs {
 impl Pairs {
     fn new(plans: usize) -> Self {
         const MOST: usize = 20_000; // not medical: fifty megabytes of bits
-        if plans <= MOST { Self::Bits(plans, vec![0; (plans * plans).div_ceil(64)]) } else { Self::Set(FxHashSet::default()) } // not medical: bits of a word
+        if plans <= MOST {
+            Self::Bits(plans, vec![0; (plans * plans).div_ceil(64)])
+        } else {
+            Self::Set(FxHashSet::default())
+        } // not medical: bits of a word
     }
 
     /// Adds a pair; whether it is new.

@@ -6,8 +6,9 @@ mod watched;
 use std::time::Instant;
 
 use diagnostic::{Diagnostic, Severity};
-use proof::{Manner, Proof, TooMany, What};
-use protocol::Family;
+use proof::{Manner, Proof, Space, TooMany, What, points, prove};
+use protocol::{Family, Library};
+use watched::watched;
 
 use crate::arguments::Check;
 use crate::command::inputs::Inputs;
@@ -28,18 +29,29 @@ pub fn run(arguments: &Check) -> Outcome {
     }
     if !arguments.every_record {
         let page = view::check::files(&families);
-        let written =
-            if arguments.json { print(&json::check::files(&families, inputs.sink.found(), &inputs.sources)) } else { print_page(&page) };
+        let written = if arguments.json {
+            print(&json::check::files(&families, inputs.sink.found(), &inputs.sources))
+        } else {
+            print_page(&page)
+        };
         return inputs.finish(written);
     }
     let manner = if arguments.singly { Manner::Singly } else { Manner::ByRule };
+    let library = Library { families: families.clone() };
     let mut proofs = Vec::new();
     for family in &families {
         let shipped = shelf.library.families.iter().find(|shipped| shipped.file.id == family.file.id);
         let started = Instant::now();
-        match watched::prove_watched(family, shipped, manner) {
-            Ok(proof) => {
+        let all = points(&Space::new(family), manner).try_into().unwrap_or(u64::MAX);
+        let what = format!("{}: groups of records", family.file.id);
+        match watched(all, &what, |watch| prove(family, shipped, manner, watch)) {
+            Ok(mut proof) => {
                 unread(family, &proof, &mut inputs);
+                if arguments.whole {
+                    let what = format!("{}: whole prescriptions", family.file.id);
+                    let all = 2 * proof.walked.distinct_plans;
+                    watched(all, &what, |watch| proof.issue(&library, &shelf.catalogue, watch));
+                }
                 proofs.push((proof, started.elapsed()));
             }
             Err(too_many) => inputs.sink.push(too_many_records(family, &too_many, manner)),
@@ -88,14 +100,17 @@ fn unread(family: &Family, proof: &Proof<'_>, inputs: &mut Inputs) {
 }
 
 fn too_many_records(family: &Family, too_many: &TooMany, manner: Manner) -> Diagnostic {
-    let dimensions: Vec<String> = too_many.dimensions.iter().map(|(name, classes)| format!("{name} {classes}")).collect();
+    let dimensions: Vec<String> =
+        too_many.dimensions.iter().map(|(name, classes)| format!("{name} {classes}")).collect();
     let fault = Diagnostic::error(
         "too-many-records",
         format!("`{}` has {} combinations to go through, and the proof would not end", family.file.id, too_many.points),
     )
     .fact(format!("classes: {}", dimensions.join(", ")));
     match manner {
-        Manner::Singly => fault.help("leave out `--singly`: records that the rules cannot tell apart then share one plan"),
+        Manner::Singly => {
+            fault.help("leave out `--singly`: records that the rules cannot tell apart then share one plan")
+        }
         Manner::ByRule => fault.help("let fewer rules ask for each fact, or make two families of it"),
     }
 }

@@ -44,6 +44,8 @@ struct OfFamily {
     records: u64,
     distinct_plans: u64,
     cover_comparisons: u64,
+    /// Whole prescriptions issued and checked, with `--whole`.
+    prescriptions: u64,
     breakpoints: usize,
     threads: usize,
     elapsed_s: f64,
@@ -122,7 +124,10 @@ fn document(families: Vec<OfFamily>, found: &[Found], sources: &Sources) -> Stri
 
 fn of_family(family: &Family) -> OfFamily {
     let protocols = family.protocols.iter();
-    let edition = |protocol: &protocol::file::ProtocolFile| Edition { id: protocol.id.clone(), edition: protocol.edition.clone() };
+    let edition = |protocol: &protocol::file::ProtocolFile| Edition {
+        id: protocol.id.clone(),
+        edition: protocol.edition.clone(),
+    };
     OfFamily { family: family.file.id.clone(), protocols: protocols.map(edition).collect(), ..OfFamily::default() }
 }
 
@@ -158,6 +163,7 @@ fn of_proof(proof: &Proof<'_>, took: Duration) -> OfFamily {
         records: walked.records,
         distinct_plans: walked.distinct_plans,
         cover_comparisons: walked.cover_comparisons,
+        prescriptions: proof.prescriptions,
         breakpoints: walked.breakpoints,
         threads: proof::threads(),
         elapsed_s: took.as_secs_f64(),
@@ -195,6 +201,7 @@ fn sum(mut all: OfFamily, one: OfFamily) -> OfFamily {
     all.records += one.records;
     all.distinct_plans += one.distinct_plans;
     all.cover_comparisons += one.cover_comparisons;
+    all.prescriptions += one.prescriptions;
     all.breakpoints = all.breakpoints.max(one.breakpoints);
     all.elapsed_s += one.elapsed_s;
     all.unsafe_plans.extend(one.unsafe_plans);

@@ -79,7 +79,8 @@ fn findings(page: &mut String, proof: &Proof<'_>) {
     }
     if proof.walked.not_shared > 0 {
         let of = counted(proof.walked.not_shared, "record");
-        let _ = writeln!(page, "  {}", paint(LOUD, &format!("{of} have another plan than the one that stands for them")));
+        let _ =
+            writeln!(page, "  {}", paint(LOUD, &format!("{of} have another plan than the one that stands for them")));
     }
     if proof.walked.partial {
         let _ = writeln!(page, "  {}", paint(LOUD, "stopped before the end: this proves nothing"));
@@ -111,6 +112,13 @@ fn counts(page: &mut String, proof: &Proof<'_>, took: Duration) {
         counted(walked.distinct_plans, "distinct plan"),
         counted(walked.cover_comparisons, "comparison")
     );
+    let whole = match proof.prescriptions {
+        0 => "exercises, goals and activities hang on these plans and are checked when a prescription is issued; \
+              `--whole` issues one for each distinct plan"
+            .to_owned(),
+        issued => format!("{} issued and checked as a whole", counted(issued, "prescription")),
+    };
+    let _ = writeln!(page, "  {}", wrapped(&whole, 94, "  "));
     let manner = match proof.manner {
         Manner::ByRule => "records that the rules cannot tell apart share one composed plan",
         Manner::Singly => "every record composed and checked by itself",
@@ -158,7 +166,7 @@ fn grouped(count: u64) -> String {
     let digits = count.to_string();
     let mut text = String::new();
     for (place, digit) in digits.chars().enumerate() {
-        if place > 0 && (digits.len() - place) % 3 == 0 {
+        if place > 0 && (digits.len() - place).is_multiple_of(3) {
             text.push(' ');
         }
         text.push(digit);

@@ -115,7 +115,7 @@ impl<'f> DenseRules<'f> {
     /// The protocol the family selects.
     fn followed(&self, facts: &Facts) -> usize {
         let family = self.book.family;
-        let selected = family.file.selects.iter().filter(|select| select.when.holds(facts)).next_back();
+        let selected = family.file.selects.iter().rfind(|select| select.when.holds(facts));
         let id = selected.map_or(&family.file.default, |select| &select.protocol);
         family.protocol(id).unwrap_or(0)
     }
@@ -176,7 +176,7 @@ impl<'f> DenseRules<'f> {
         let falls = |lane: &[Cell]| lane.iter().zip(&lane[1..]).fold(false, |falls, (now, next)| falls | (next < now));
         let mut gates = plan.gates.iter().flatten();
         let mut last = gates.next();
-        let in_order = gates.all(|gate| std::mem::replace(&mut last, Some(gate)).is_none_or(|before| before < gate));
+        let in_order = gates.all(|gate| last.replace(gate).is_none_or(|before| before < gate));
         in_order
             && (0..self.below.len()).all(|lane| !falls(self.lane(plan, lane)))
             && plan.wear.windows(2).all(|pair| pair[0] >= pair[1])
@@ -187,9 +187,11 @@ impl<'f> DenseRules<'f> {
         let horizon = plan.grid.days[last];
         (0..self.below.len()).all(|lane| {
             self.lane(plan, lane)[last] == Cell::FREE
-                || self.protocols.iter().enumerate().any(|(place, sheet)| {
-                    protocols & (1 << place) != 0 && sheet.until_the_surgeon[lane]
-                })
+                || self
+                    .protocols
+                    .iter()
+                    .enumerate()
+                    .any(|(place, sheet)| protocols & (1 << place) != 0 && sheet.until_the_surgeon[lane])
                 || facts.safe_arcs.iter().any(|arc| {
                     let bound = arc_says(arc.movement, plan.grid.keys[lane]) != ArcSays::Nothing;
                     bound && arc.until.is_some_and(|until| until.count() > horizon)
@@ -310,9 +312,8 @@ fn rule_sheet<'f>(
         let on = rule.slings.iter().filter(|step| step.from <= *day && step.until.is_none_or(|until| *day < until));
         on.map(|step| step.wear).max().unwrap_or(Wear::None)
     });
-    let gates = rule.gates.iter().filter_map(|(id, day)| {
-        Some((stages.iter().position(|stage| stage == id)?, day.count()))
-    });
+    let gates =
+        rule.gates.iter().filter_map(|(id, day)| Some((stages.iter().position(|stage| stage == id)?, day.count())));
     Ok(RuleSheet {
         rule,
         own,

@@ -125,7 +125,11 @@ fn sling(in_force: &InForce<'_>, plan: &Plan) -> Vec<Fault> {
         let day = plan.grid.days[at];
         let (worn, least) = (plan.wear[at], in_force.wear(day));
         if worn < least {
-            fault(at, "sling-worn-less", format!("the sling is worn \"{}\" where it is to be worn \"{}\"", worn.name(), least.name()));
+            fault(
+                at,
+                "sling-worn-less",
+                format!("the sling is worn \"{}\" where it is to be worn \"{}\"", worn.name(), least.name()),
+            );
         }
         if plan.sling_position[at] < in_force.sling_position(day) && plan.wear[at] != Wear::None {
             fault(
@@ -158,10 +162,16 @@ fn gates(book: &Rulebook<'_>, in_force: &InForce<'_>, plan: &Plan) -> Vec<Fault>
             });
         };
         if let Some(least) = in_force.gate(id).filter(|least| *least > gate) {
-            fault("gate-too-early", format!("the stage `{id}` opens on day {gate}, {} days before day {least}", least - gate));
+            fault(
+                "gate-too-early",
+                format!("the stage `{id}` opens on day {gate}, {} days before day {least}", least - gate),
+            );
         }
         if let Some((earlier, day)) = before.filter(|(_, day)| *day >= gate) {
-            fault("gates-out-of-order", format!("the stage `{id}` opens on day {gate}, and `{earlier}` before it on day {day}"));
+            fault(
+                "gates-out-of-order",
+                format!("the stage `{id}` opens on day {gate}, and `{earlier}` before it on day {day}"),
+            );
         }
         before = Some((id, gate));
     }
@@ -223,7 +233,9 @@ fn too_late(in_force: &InForce<'_>, plan: &Plan) -> Vec<Fault> {
     let mut faults = Vec::new();
     for (lane, key) in (0_u8..).map(LaneId).zip(&plan.grid.keys) {
         let declared = |protocol: &ProtocolFile| latest_passive(protocol, *key);
-        let Some(latest) = in_force.protocols.iter().filter_map(|(_, protocol)| declared(protocol)).max() else { continue };
+        let Some(latest) = in_force.protocols.iter().filter_map(|(_, protocol)| declared(protocol)).max() else {
+            continue;
+        };
         let cells = plan.lane(lane);
         if cells[plan.grid.column(latest)].is_open() {
             continue;

@@ -24,6 +24,5 @@ pub use issued::{
 pub use rulebook::{InForce, Line, Lines, Rulebook, Says};
 pub use stillness::{Run, Stillness, still_days};
 
-
 #[cfg(test)]
 mod tests;

@@ -233,12 +233,7 @@ impl Says<'_> {
 }
 
 /// What a protocol alone says of a key: its limit on the days it names, and no on every other day.
-pub(super) fn of_protocol<'f>(
-    protocol: &'f ProtocolFile,
-    choices: &Choices,
-    key: Key,
-    lines: &mut Vec<Line<'f>>,
-) {
+pub(super) fn of_protocol<'f>(protocol: &'f ProtocolFile, choices: &Choices, key: Key, lines: &mut Vec<Line<'f>>) {
     let in_choice = |limit: &&Limit| chosen(limit.choice.as_ref(), choices);
     let naming = |key: Key| protocol.limits.iter().filter(in_choice).filter(move |limit| limit.keys.contains(&key));
     // A position that the protocol does not name has the value of any position.

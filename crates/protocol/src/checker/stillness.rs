@@ -92,7 +92,8 @@ const ELBOW: Key = Key::any(Joint::Elbow, Movement::Flexion, Mode::Active);
 /// The longest runs of a composed plan.
 pub fn still_days(plan: &Plan) -> Stillness {
     let grid = &plan.grid;
-    let columns = || (0..grid.columns()).map(|column| (column, grid.days[column], grid.days[column + 1] - grid.days[column]));
+    let columns =
+        || (0..grid.columns()).map(|column| (column, grid.days[column], grid.days[column + 1] - grid.days[column]));
     let mut moves = vec![false; grid.columns()];
     let mut elbow = None;
     for (lane, key) in (0_u8..).map(plan::LaneId).zip(&grid.keys) {

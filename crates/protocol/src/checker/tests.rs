@@ -145,29 +145,45 @@ fn each_kind_of_fault_is_told_by_its_name() {
     };
     type Spoil<'s> = Box<dyn Fn(&mut Plan) + 's>;
     let cases: Vec<(&str, Spoil<'_>)> = vec![
-        ("limit-above-rule", Box::new(|plan| fill(plan, "shoulder/internal rotation/any/resisted", 0..56, Cell::up_to_zero_degrees()))),
+        (
+            "limit-above-rule",
+            Box::new(|plan| fill(plan, "shoulder/internal rotation/any/resisted", 0..56, Cell::up_to_zero_degrees())),
+        ),
         ("wider-than-its-mode", Box::new(|plan| fill(plan, "elbow/flexion/any/passive", 0..365, Cell::NO))),
         ("limit-falls", Box::new(|plan| fill(plan, "elbow/flexion/any/passive", 100..365, Cell::NO))),
-        ("limit-never-lifts", Box::new(|plan| fill(plan, "shoulder/shrug/any/active".replace("shoulder/", "scapula/").as_str(), 0..366, Cell::NO))),
+        (
+            "limit-never-lifts",
+            Box::new(|plan| {
+                fill(plan, "shoulder/shrug/any/active".replace("shoulder/", "scapula/").as_str(), 0..366, Cell::NO)
+            }),
+        ),
         ("sling-comes-back", Box::new(|plan| *plan.wear.last_mut().expect("columns") = Wear::Weaning)),
         ("gates-out-of-order", Box::new(|plan| plan.gates[1] = Some(300))),
         ("passive-too-late", Box::new(|plan| fill(plan, "shoulder/forward elevation/any/passive", 0..60, Cell::NO))),
-        ("too-long-without-passive-motion", Box::new(|plan| {
-            let keys = plan.grid.keys.clone();
-            for key in keys.iter().filter(|key| key.mode == body::Mode::Passive && key.joint == body::Joint::Shoulder) {
-                fill(plan, &key.to_string(), 0..43, Cell::NO);
-            }
-        })),
-        ("too-long-in-the-sling", Box::new(|plan| {
-            for column in 0..plan.grid.columns() {
-                if plan.grid.days[column] < 57 {
-                    plan.wear[column] = Wear::Always;
+        (
+            "too-long-without-passive-motion",
+            Box::new(|plan| {
+                let keys = plan.grid.keys.clone();
+                for key in
+                    keys.iter().filter(|key| key.mode == body::Mode::Passive && key.joint == body::Joint::Shoulder)
+                {
+                    fill(plan, &key.to_string(), 0..43, Cell::NO);
                 }
-            }
-            let (last, days) = (plan.grid.column(56), plan.grid.days.clone());
-            assert!(days[last] <= 56 && days[last + 1] > 56);
-            plan.wear[last] = Wear::Weaning;
-        })),
+            }),
+        ),
+        (
+            "too-long-in-the-sling",
+            Box::new(|plan| {
+                for column in 0..plan.grid.columns() {
+                    if plan.grid.days[column] < 57 {
+                        plan.wear[column] = Wear::Always;
+                    }
+                }
+                let (last, days) = (plan.grid.column(56), plan.grid.days.clone());
+                assert!(days[last] <= 56 && days[last + 1] > 56);
+                plan.wear[last] = Wear::Weaning;
+            }),
+        ),
         ("too-long-without-elbow-motion", Box::new(|plan| fill(plan, "elbow/flexion/any/active", 0..29, Cell::NO))),
     ];
     for (kind, spoil) in cases {

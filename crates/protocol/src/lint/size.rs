@@ -11,6 +11,8 @@ use crate::compile::{days, lanes};
 const MOST_LINES: usize = u8::MAX as usize - MAX_SAFE_ARCS;
 /// The rules that fired are one bit each.
 const MOST_RULES: usize = u128::BITS as usize;
+/// The selections that hold are one bit each.
+const MOST_SELECTIONS: usize = u64::BITS as usize;
 /// The protocols that cap a plan are one bit each.
 const MOST_PROTOCOLS: usize = u8::BITS as usize;
 
@@ -30,6 +32,7 @@ pub(crate) fn fits(family: &Family, sink: &mut Sink) -> bool {
     }
     let counted = [
         ("rules", family.rules().count(), MOST_RULES),
+        ("selections", family.file.selects.len(), MOST_SELECTIONS),
         ("protocols", family.protocols.len(), MOST_PROTOCOLS),
         ("days on which something changes", columns, MOST_LINES),
         ("movements in modes and positions", lanes(family).len(), MOST_LINES),

@@ -6,8 +6,7 @@ use std::sync::{Arc, LazyLock};
 use std::time::Duration;
 
 use indicatif::{ProgressBar, ProgressStyle};
-use proof::{Manner, Proof, Space, TooMany, Watch, points, prove};
-use protocol::Family;
+use proof::Watch;
 
 /// What the key for stopping sets.
 static STOP: LazyLock<Arc<AtomicBool>> = LazyLock::new(|| {
@@ -28,15 +27,15 @@ const STOPPED_TWICE: i32 = 130; // not medical: the usual status after an interr
 /// How often the bar moves and the key is looked at.
 const BEAT: Duration = Duration::from_millis(100); // not medical: a tenth of a second
 
-/// Proves a family; the first press of Ctrl-C stops the proof, the second the program.
-pub fn prove_watched<'f>(family: &'f Family, shipped: Option<&Family>, manner: Manner) -> Result<Proof<'f>, TooMany> {
+/// Does some long work; the first press of Ctrl-C stops the work, the second the program.
+pub fn watched<T>(all: u64, what: &str, work: impl FnOnce(&Watch) -> T) -> T {
     let watch = Watch::default();
     let done = AtomicBool::new(false);
-    let all = points(&Space::new(family), manner).try_into().unwrap_or(u64::MAX);
     let stop = STOP.clone();
     std::thread::scope(|scope| {
-        scope.spawn(|| {
-            let bar = bar(all, &family.file.id);
+        let (watch, done) = (&watch, &done);
+        scope.spawn(move || {
+            let bar = bar(all, what);
             while !done.load(Ordering::Relaxed) {
                 std::thread::sleep(BEAT);
                 bar.set_position(watch.done.load(Ordering::Relaxed));
@@ -46,17 +45,17 @@ pub fn prove_watched<'f>(family: &'f Family, shipped: Option<&Family>, manner: M
             }
             bar.finish_and_clear();
         });
-        let proof = prove(family, shipped, manner, &watch);
+        let result = work(watch);
         done.store(true, Ordering::Relaxed);
-        proof
+        result
     })
 }
 
-fn bar(all: u64, family: &str) -> ProgressBar {
+fn bar(all: u64, what: &str) -> ProgressBar {
     if !std::io::stderr().is_terminal() {
         return ProgressBar::hidden();
     }
-    let bar = ProgressBar::new(all).with_message(family.to_owned());
-    let style = ProgressStyle::with_template("{msg} {wide_bar} {human_pos} of {human_len} records or groups, {eta} left");
+    let bar = ProgressBar::new(all).with_message(what.to_owned());
+    let style = ProgressStyle::with_template("{msg} {wide_bar} {human_pos} of {human_len}, {eta} left");
     style.map_or(bar.clone(), |style| bar.with_style(style))
 }
