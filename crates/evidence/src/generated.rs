@@ -6,7 +6,7 @@ use crate::{Entry, HowKnown, Unit};
 /// Every entry, by id.
 pub static ENTRIES: &[Entry] = &TABLE;
 
-static TABLE: [Entry; 408] = [
+static TABLE: [Entry; 409] = [
     Entry {
         value: Some(70.0),
         sources: &["DVSE"],
@@ -1744,6 +1744,13 @@ static TABLE: [Entry; 408] = [
         ..Entry::new("staged-blade-start", "protocol", "first day of gentle shoulder-blade exercises, arm supported", Unit::Day, HowKnown::Read)
     },
     Entry {
+        value: Some(14.0),
+        note: Some("A finding that lets the delayed protocol cap the plan brings that protocol's later day."),
+        derived_from: &["staged-passive-start"],
+        formula: Some("the same day"),
+        ..Entry::new("staged-elevation-latest", "protocol", "latest first day of passive elevation and external rotation after a small or medium repair, whatever was found", Unit::Day, HowKnown::OwnChoice)
+    },
+    Entry {
         value: Some(84.0),
         sources: &["T16", "WI"],
         ..Entry::new("staged-hand-load-start", "protocol", "first day of a load in the hand", Unit::Day, HowKnown::Abstract)
@@ -1775,7 +1782,7 @@ static TABLE: [Entry; 408] = [
         note: Some("No finding keeps a movement closed past the day active motion opens, but for abduction together with external rotation."),
         derived_from: &["staged-active-start"],
         formula: Some("the same day"),
-        ..Entry::new("staged-passive-latest", "protocol", "latest first day of passive motion after a small or medium repair, whatever was found", Unit::Day, HowKnown::OwnChoice)
+        ..Entry::new("staged-passive-latest", "protocol", "latest first day of every other passive movement after a small or medium repair, whatever was found", Unit::Day, HowKnown::OwnChoice)
     },
     Entry {
         value: Some(14.0),
@@ -3120,210 +3127,213 @@ pub mod ids {
     /// first day of gentle shoulder-blade exercises, arm supported: day 14.
     pub const STAGED_BLADE_START: &Entry = &TABLE[338];
 
+    /// latest first day of passive elevation and external rotation after a small or medium repair, whatever was found: day 14.
+    pub const STAGED_ELEVATION_LATEST: &Entry = &TABLE[339];
+
     /// first day of a load in the hand: day 84.
-    pub const STAGED_HAND_LOAD_START: &Entry = &TABLE[339];
+    pub const STAGED_HAND_LOAD_START: &Entry = &TABLE[340];
 
     /// first day of effort without movement: day 49.
-    pub const STAGED_ISOMETRIC_START: &Entry = &TABLE[340];
+    pub const STAGED_ISOMETRIC_START: &Entry = &TABLE[341];
 
     /// first day of a load above the shoulder: day 140.
-    pub const STAGED_OVERHEAD_LOAD_START: &Entry = &TABLE[341];
+    pub const STAGED_OVERHEAD_LOAD_START: &Entry = &TABLE[342];
 
     /// highest passive elevation before active motion opens: 90 deg.
-    pub const STAGED_PASSIVE_ELEVATION: &Entry = &TABLE[342];
+    pub const STAGED_PASSIVE_ELEVATION: &Entry = &TABLE[343];
 
     /// widest passive external rotation before active motion opens: 20 deg.
-    pub const STAGED_PASSIVE_EXTERNAL_ROTATION: &Entry = &TABLE[343];
+    pub const STAGED_PASSIVE_EXTERNAL_ROTATION: &Entry = &TABLE[344];
 
-    /// latest first day of passive motion after a small or medium repair, whatever was found: day 42.
-    pub const STAGED_PASSIVE_LATEST: &Entry = &TABLE[344];
+    /// latest first day of every other passive movement after a small or medium repair, whatever was found: day 42.
+    pub const STAGED_PASSIVE_LATEST: &Entry = &TABLE[345];
 
     /// first day of passive motion, small and medium repairs: day 14.
-    pub const STAGED_PASSIVE_START: &Entry = &TABLE[345];
+    pub const STAGED_PASSIVE_START: &Entry = &TABLE[346];
 
     /// first day of resistance for shoulder and shoulder blade: day 84.
-    pub const STAGED_RESISTED_START: &Entry = &TABLE[346];
+    pub const STAGED_RESISTED_START: &Entry = &TABLE[347];
 
     /// gate of the return stage: day 140.
-    pub const STAGED_RETURN_GATE: &Entry = &TABLE[347];
+    pub const STAGED_RETURN_GATE: &Entry = &TABLE[348];
 
     /// first day of the second hand load: day 112.
-    pub const STAGED_SECOND_HAND_LOAD_START: &Entry = &TABLE[348];
+    pub const STAGED_SECOND_HAND_LOAD_START: &Entry = &TABLE[349];
 
     /// gate of the strengthening stage: day 84.
-    pub const STAGED_STRENGTHENING_GATE: &Entry = &TABLE[349];
+    pub const STAGED_STRENGTHENING_GATE: &Entry = &TABLE[350];
 
     /// first day of end-range stretch: day 84.
-    pub const STAGED_STRETCH_START: &Entry = &TABLE[350];
+    pub const STAGED_STRETCH_START: &Entry = &TABLE[351];
 
     /// first day of weight through the arm: day 84.
-    pub const STAGED_WEIGHT_THROUGH_ARM_START: &Entry = &TABLE[351];
+    pub const STAGED_WEIGHT_THROUGH_ARM_START: &Entry = &TABLE[352];
 
     /// stick-assisted elevation is given without a measured value for infraspinatus: a statement.
-    pub const STICK_ELEVATION_EXCEPTION: &Entry = &TABLE[352];
+    pub const STICK_ELEVATION_EXCEPTION: &Entry = &TABLE[353];
 
     /// stick-assisted external rotation is given without a measured value for infraspinatus: a statement.
-    pub const STICK_EXTERNAL_ROTATION_EXCEPTION: &Entry = &TABLE[353];
+    pub const STICK_EXTERNAL_ROTATION_EXCEPTION: &Entry = &TABLE[354];
 
     /// shoulders called stiff by the clinician at 16 to 24 weeks: 3.3 %.
-    pub const STIFF_CLINICIAN_HALF_YEAR: &Entry = &TABLE[354];
+    pub const STIFF_CLINICIAN_HALF_YEAR: &Entry = &TABLE[355];
 
     /// shoulders called stiff by the clinician at one year: 1.6 %.
-    pub const STIFF_CLINICIAN_ONE_YEAR: &Entry = &TABLE[355];
+    pub const STIFF_CLINICIAN_ONE_YEAR: &Entry = &TABLE[356];
 
     /// shoulders called stiff by the clinician at 12 weeks: 7.3 %.
-    pub const STIFF_CLINICIAN_TWELVE_WEEKS: &Entry = &TABLE[356];
+    pub const STIFF_CLINICIAN_TWELVE_WEEKS: &Entry = &TABLE[357];
 
     /// passive elevation below which a shoulder counts as stiff at 6 to 8 weeks, together with external rotation: 100 deg.
-    pub const STIFF_EARLY_ELEVATION: &Entry = &TABLE[357];
+    pub const STIFF_EARLY_ELEVATION: &Entry = &TABLE[358];
 
     /// passive external rotation below which a shoulder counts as stiff at 6 to 8 weeks, together with elevation: 30 deg.
-    pub const STIFF_EARLY_EXTERNAL_ROTATION: &Entry = &TABLE[358];
+    pub const STIFF_EARLY_EXTERNAL_ROTATION: &Entry = &TABLE[359];
 
     /// shoulders stiff at 6 to 8 weeks by that definition: 23 %.
-    pub const STIFF_EARLY_RATE: &Entry = &TABLE[359];
+    pub const STIFF_EARLY_RATE: &Entry = &TABLE[360];
 
     /// forward elevation below which a shoulder counts as stiff at 90 days: 100 deg.
-    pub const STIFF_NINETY_DAYS_ELEVATION: &Entry = &TABLE[360];
+    pub const STIFF_NINETY_DAYS_ELEVATION: &Entry = &TABLE[361];
 
     /// external rotation at the side below which a shoulder counts as stiff at 90 days: 10 deg.
-    pub const STIFF_NINETY_DAYS_EXTERNAL_ROTATION: &Entry = &TABLE[361];
+    pub const STIFF_NINETY_DAYS_EXTERNAL_ROTATION: &Entry = &TABLE[362];
 
     /// external rotation at 90 abduction below which a shoulder counts as stiff at 90 days: 30 deg.
-    pub const STIFF_NINETY_DAYS_EXTERNAL_ROTATION_AT_90: &Entry = &TABLE[362];
+    pub const STIFF_NINETY_DAYS_EXTERNAL_ROTATION_AT_90: &Entry = &TABLE[363];
 
     /// day from which passive motion may be opened where the surgeon names a loosening for a stiff shoulder: day 1.
-    pub const STIFF_PASSIVE_FROM: &Entry = &TABLE[363];
+    pub const STIFF_PASSIVE_FROM: &Entry = &TABLE[364];
 
     /// passive flexion below which a shoulder counts as stiff at three months; either is enough: 120 deg.
-    pub const STIFF_THREE_MONTHS_ELEVATION: &Entry = &TABLE[364];
+    pub const STIFF_THREE_MONTHS_ELEVATION: &Entry = &TABLE[365];
 
     /// external rotation at the side below which a shoulder counts as stiff at three months; either is enough: 30 deg.
-    pub const STIFF_THREE_MONTHS_EXTERNAL_ROTATION: &Entry = &TABLE[365];
+    pub const STIFF_THREE_MONTHS_EXTERNAL_ROTATION: &Entry = &TABLE[366];
 
     /// shoulders stiff at three months by that definition: 14.2 %.
-    pub const STIFF_THREE_MONTHS_RATE: &Entry = &TABLE[366];
+    pub const STIFF_THREE_MONTHS_RATE: &Entry = &TABLE[367];
 
     /// shoulders with moderate or severe stiffness at three months in the study of early pain: 36.1 %.
-    pub const STIFF_THREE_MONTHS_RATE_EARLY_PAIN: &Entry = &TABLE[367];
+    pub const STIFF_THREE_MONTHS_RATE_EARLY_PAIN: &Entry = &TABLE[368];
 
     /// shoulders stiff at three months in the study of synovitis: 11 %.
-    pub const STIFF_THREE_MONTHS_RATE_SYNOVITIS: &Entry = &TABLE[368];
+    pub const STIFF_THREE_MONTHS_RATE_SYNOVITIS: &Entry = &TABLE[369];
 
     /// stiffness is the one finding for which most surveyed surgeons go faster: a statement.
-    pub const STIFFNESS_OPINION: &Entry = &TABLE[369];
+    pub const STIFFNESS_OPINION: &Entry = &TABLE[370];
 
     /// first day of active internal rotation, hand behind the back, active extension and shoulder-blade exercises after subscapularis repair: day 42.
-    pub const SUBSCAPULARIS_ACTIVE_START: &Entry = &TABLE[370];
+    pub const SUBSCAPULARIS_ACTIVE_START: &Entry = &TABLE[371];
 
     /// external rotation at the first step, complete or open: 30 deg.
-    pub const SUBSCAPULARIS_COMPLETE_FIRST: &Entry = &TABLE[371];
+    pub const SUBSCAPULARIS_COMPLETE_FIRST: &Entry = &TABLE[372];
 
     /// external rotation at the last step, complete or open: 90 deg.
-    pub const SUBSCAPULARIS_COMPLETE_FOURTH: &Entry = &TABLE[372];
+    pub const SUBSCAPULARIS_COMPLETE_FOURTH: &Entry = &TABLE[373];
 
     /// external rotation at the second step, complete or open: 45 deg.
-    pub const SUBSCAPULARIS_COMPLETE_SECOND: &Entry = &TABLE[373];
+    pub const SUBSCAPULARIS_COMPLETE_SECOND: &Entry = &TABLE[374];
 
     /// external rotation at the third step, complete or open: 60 deg.
-    pub const SUBSCAPULARIS_COMPLETE_THIRD: &Entry = &TABLE[374];
+    pub const SUBSCAPULARIS_COMPLETE_THIRD: &Entry = &TABLE[375];
 
     /// first step day of external rotation after subscapularis repair: day 28.
-    pub const SUBSCAPULARIS_FIRST_STEP: &Entry = &TABLE[375];
+    pub const SUBSCAPULARIS_FIRST_STEP: &Entry = &TABLE[376];
 
     /// fourth step day of external rotation after complete or open subscapularis repair: day 70.
-    pub const SUBSCAPULARIS_FOURTH_STEP: &Entry = &TABLE[376];
+    pub const SUBSCAPULARIS_FOURTH_STEP: &Entry = &TABLE[377];
 
     /// last step day of external rotation after complete or open subscapularis repair: day 84.
-    pub const SUBSCAPULARIS_LAST_STEP: &Entry = &TABLE[377];
+    pub const SUBSCAPULARIS_LAST_STEP: &Entry = &TABLE[378];
 
     /// the later day a surgeon may choose: day 84.
-    pub const SUBSCAPULARIS_RESISTED_LATER: &Entry = &TABLE[378];
+    pub const SUBSCAPULARIS_RESISTED_LATER: &Entry = &TABLE[379];
 
     /// first day of effort or resistance in internal rotation after subscapularis repair: day 56.
-    pub const SUBSCAPULARIS_RESISTED_START: &Entry = &TABLE[379];
+    pub const SUBSCAPULARIS_RESISTED_START: &Entry = &TABLE[380];
 
     /// second step day of external rotation after subscapularis repair: day 42.
-    pub const SUBSCAPULARIS_SECOND_STEP: &Entry = &TABLE[380];
+    pub const SUBSCAPULARIS_SECOND_STEP: &Entry = &TABLE[381];
 
     /// external rotation while a subscapularis repair is fresh: 0 deg.
-    pub const SUBSCAPULARIS_SHUT: &Entry = &TABLE[381];
+    pub const SUBSCAPULARIS_SHUT: &Entry = &TABLE[382];
 
     /// third step day of external rotation after subscapularis repair: day 56.
-    pub const SUBSCAPULARIS_THIRD_STEP: &Entry = &TABLE[382];
+    pub const SUBSCAPULARIS_THIRD_STEP: &Entry = &TABLE[383];
 
     /// external rotation at the first step, upper part, arthroscopic: 45 deg.
-    pub const SUBSCAPULARIS_UPPER_FIRST: &Entry = &TABLE[383];
+    pub const SUBSCAPULARIS_UPPER_FIRST: &Entry = &TABLE[384];
 
     /// external rotation at the second step, upper part, arthroscopic: 90 deg.
-    pub const SUBSCAPULARIS_UPPER_SECOND: &Entry = &TABLE[384];
+    pub const SUBSCAPULARIS_UPPER_SECOND: &Entry = &TABLE[385];
 
     /// same day: swollen arm, or swollen or tender calf: a statement.
-    pub const SWELLING_SAME_DAY: &Entry = &TABLE[385];
+    pub const SWELLING_SAME_DAY: &Entry = &TABLE[386];
 
     /// turning outward with the forearm on a table is given without a measured value, where the other arm cannot drive a stick: a statement.
-    pub const TABLE_EXTERNAL_ROTATION_EXCEPTION: &Entry = &TABLE[386];
+    pub const TABLE_EXTERNAL_ROTATION_EXCEPTION: &Entry = &TABLE[387];
 
     /// elevation with the forearm resting on a table in front: 40 deg.
-    pub const TABLE_SLIDE_START: &Entry = &TABLE[387];
+    pub const TABLE_SLIDE_START: &Entry = &TABLE[388];
 
     /// minutes until pain tablets work: 30 (30 to 60) min.
-    pub const TABLET_EFFECT_FROM: &Entry = &TABLE[388];
+    pub const TABLET_EFFECT_FROM: &Entry = &TABLE[389];
 
     /// greatest tear dimension from which a tear is treated as large: 30 mm.
-    pub const TEAR_CLASS_LARGE_FROM: &Entry = &TABLE[389];
+    pub const TEAR_CLASS_LARGE_FROM: &Entry = &TABLE[390];
 
     /// greatest tear dimension above which a tear is of the largest class; the size itself is not: 50 mm.
-    pub const TEAR_CLASS_MASSIVE_ABOVE: &Entry = &TABLE[390];
+    pub const TEAR_CLASS_MASSIVE_ABOVE: &Entry = &TABLE[391];
 
     /// greatest tear dimension below which a tear is of the smallest class: 10 mm.
-    pub const TEAR_CLASS_SMALL_BELOW: &Entry = &TABLE[391];
+    pub const TEAR_CLASS_SMALL_BELOW: &Entry = &TABLE[392];
 
     /// a tenotomy is treated as a tenodesis at the start: a statement.
-    pub const TENOTOMY_AS_TENODESIS: &Entry = &TABLE[392];
+    pub const TENOTOMY_AS_TENODESIS: &Entry = &TABLE[393];
 
     /// resistance at the elbow after tenotomy, where the surgeon chooses early use: day 42.
-    pub const TENOTOMY_EARLY_RESISTED: &Entry = &TABLE[393];
+    pub const TENOTOMY_EARLY_RESISTED: &Entry = &TABLE[394];
 
     /// total loss of motion before surgery, smallest group, upper end: 20 (0 to 20) deg.
-    pub const TOTAL_DEFICIT_FIRST_GROUP: &Entry = &TABLE[394];
+    pub const TOTAL_DEFICIT_FIRST_GROUP: &Entry = &TABLE[395];
 
     /// total loss of motion before surgery, middle group, upper end: 70 (25 to 70) deg.
-    pub const TOTAL_DEFICIT_SECOND_GROUP: &Entry = &TABLE[395];
+    pub const TOTAL_DEFICIT_SECOND_GROUP: &Entry = &TABLE[396];
 
     /// a tear over this is very large: 50 mm.
-    pub const VERY_LARGE_ABOVE: &Entry = &TABLE[396];
+    pub const VERY_LARGE_ABOVE: &Entry = &TABLE[397];
 
     /// same day: vomiting that goes on, no urine: a statement.
-    pub const VOMITING_URINE_SAME_DAY: &Entry = &TABLE[397];
+    pub const VOMITING_URINE_SAME_DAY: &Entry = &TABLE[398];
 
     /// weight through one arm in rising from a chair with both hands, estimated: 15 kg.
-    pub const WEIGHT_THROUGH_ARM_CHAIR_RISE: &Entry = &TABLE[398];
+    pub const WEIGHT_THROUGH_ARM_CHAIR_RISE: &Entry = &TABLE[399];
 
     /// weight through one arm in a push-up on the toes, estimated: 30 kg.
-    pub const WEIGHT_THROUGH_ARM_FLOOR_PUSH: &Entry = &TABLE[399];
+    pub const WEIGHT_THROUGH_ARM_FLOOR_PUSH: &Entry = &TABLE[400];
 
     /// weight through one arm in a push-up on the knees, estimated: 20 kg.
-    pub const WEIGHT_THROUGH_ARM_KNEELING_PUSH: &Entry = &TABLE[400];
+    pub const WEIGHT_THROUGH_ARM_KNEELING_PUSH: &Entry = &TABLE[401];
 
     /// weight through one arm in leaning lightly on a hand or an elbow, estimated: 5 kg.
-    pub const WEIGHT_THROUGH_ARM_LEAN: &Entry = &TABLE[401];
+    pub const WEIGHT_THROUGH_ARM_LEAN: &Entry = &TABLE[402];
 
     /// weight through one arm in lying on that side, estimated: 12 kg.
-    pub const WEIGHT_THROUGH_ARM_LYING_ON: &Entry = &TABLE[402];
+    pub const WEIGHT_THROUGH_ARM_LYING_ON: &Entry = &TABLE[403];
 
     /// weight through one arm in a push-up at the wall, estimated: 10 kg.
-    pub const WEIGHT_THROUGH_ARM_WALL_PUSH: &Entry = &TABLE[403];
+    pub const WEIGHT_THROUGH_ARM_WALL_PUSH: &Entry = &TABLE[404];
 
     /// first day on which the wound may be wet without a watertight cover, once healed: day 10.
-    pub const WOUND_DRY_UNTIL: &Entry = &TABLE[404];
+    pub const WOUND_DRY_UNTIL: &Entry = &TABLE[405];
 
     /// same day: spreading redness, pus, heat, swelling or opening of the wound, a stain past the edge of the dressing: a statement.
-    pub const WOUND_SIGNS_SAME_DAY: &Entry = &TABLE[405];
+    pub const WOUND_SIGNS_SAME_DAY: &Entry = &TABLE[406];
 
     /// first day of the wound visit: day 10.
-    pub const WOUND_VISIT_FROM: &Entry = &TABLE[406];
+    pub const WOUND_VISIT_FROM: &Entry = &TABLE[407];
 
     /// last day of the wound visit: day 14.
-    pub const WOUND_VISIT_UNTIL: &Entry = &TABLE[407];
+    pub const WOUND_VISIT_UNTIL: &Entry = &TABLE[408];
 }

@@ -40,6 +40,9 @@ struct Harmed {
     point: Vec<u8>,
 }
 
+/// The kind of a finding that is wrong only against the edition.
+pub(crate) const EDITION_CHANGED: &str = "edition-changed";
+
 /// Whether two families claim to be the same edition: every protocol that both have.
 pub fn is_same_edition(family: &Family, of: &Family) -> bool {
     let edition = |family: &Family, id: &str| family.protocol(id).map(|at| family.protocols[at].edition.clone());
@@ -99,7 +102,7 @@ const MOST_DAYS: usize = 240; // not medical: columns are counted in a byte
 fn too_different() -> Finding {
     Finding {
         about: About::Unsafe,
-        kind: "edition-changed".into(),
+        kind: EDITION_CHANGED.into(),
         message: "so many days differ from the edition it calls itself that they cannot be told one by one".into(),
         key: None,
         from_day: 0,
@@ -319,7 +322,7 @@ fn finding(space: &Space<'_>, edited: &Family, difference: &Difference, keys: &[
     };
     Finding {
         about: if *is_looser { About::Unsafe } else { About::Stiffening },
-        kind: "edition-changed".into(),
+        kind: EDITION_CHANGED.into(),
         message,
         key: keys.first().copied(),
         from_day: *from_day,

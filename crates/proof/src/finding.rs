@@ -1,12 +1,15 @@
 //! What a proof found, told for a surgeon: the finding, the days, the movement, by how much, and a record.
 
+use std::collections::HashMap;
+
 use body::Key;
 use operative::dim;
-use plan::words::{of_cell, of_days, of_key};
+use plan::words::{of_cell, of_days, of_key, of_keys};
 use plan::{Change, Plan};
-use protocol::checker::{Fault, Harm};
+use protocol::checker::{Fault, Harm, Rulebook};
 use protocol::{Compiled, resolve};
 
+use crate::edition::EDITION_CHANGED;
 use crate::space::{Space, What};
 use crate::walk::{LooserThan, Walked, faults_at, is_stricter};
 use crate::witness::{Edge, is_believable, witness};
@@ -49,6 +52,13 @@ pub struct Finding {
     pub compared_with: Option<String>,
 }
 
+impl Finding {
+    /// Whether it is wrong only against the edition that the files call themselves.
+    pub fn is_of_edition(&self) -> bool {
+        self.kind == EDITION_CHANGED
+    }
+}
+
 /// So many findings of one kind are told.
 const MOST_TOLD: usize = 12; // not medical: a page of them
 
@@ -56,6 +66,9 @@ const MOST_TOLD: usize = 12; // not medical: a page of them
 pub fn findings(space: &Space<'_>, walked: &Walked) -> Vec<Finding> {
     let mut findings = unsound(space, walked);
     findings.extend(looser(space, walked));
+    if !walked.partial {
+        findings.extend(promises(space, walked));
+    }
     findings.sort_by_key(|finding| (finding.about, std::cmp::Reverse(finding.records)));
     findings
 }
@@ -184,6 +197,68 @@ fn other_difference(before: &Plan, after: &Plan) -> (String, u16, u16) {
     let earlier = gates.filter_map(|(before, after)| before.zip(*after)).find(|(before, after)| after < before);
     let (before, after) = earlier.unwrap_or_default();
     (format!("a stage opens on day {after} in place of day {before}"), after, before)
+}
+
+/// Promises against stiffness that are later than any record needs: they would let a movement open later unseen.
+fn promises(space: &Space<'_>, walked: &Walked) -> Vec<Finding> {
+    let by_default = |point: &[u8]| {
+        space.axes.iter().zip(point).all(|(axis, class)| match axis.what {
+            What::Options | What::SafeArc(_) => *class == 0,
+            What::Protocol | What::Fact(_) => true,
+        })
+    };
+    let compiled = Compiled::new(space.family, &space.options[0], &[]);
+    let book = Rulebook::new(space.family, &space.options[0]);
+    // For each movement and promised day in force the latest day on which a record opens it.
+    let mut needed: HashMap<(Key, u16), u16> = HashMap::new();
+    for (point, _) in walked.representatives.iter().filter(|(point, _)| by_default(point)) {
+        let (facts, requested) = (space.facts(point), space.requested(point));
+        let plan = resolve(&compiled, &facts, requested);
+        let in_force = book.in_force(&facts, requested).protocols;
+        let promised = || in_force.iter().flat_map(|(_, protocol)| &protocol.passive_by);
+        for key in promised().flat_map(|promise| &promise.keys) {
+            let days = promised().filter(|promise| promise.keys.contains(key)).map(|promise| promise.day.count());
+            let Some((day, lane)) = days.max().zip(plan.grid.lane(*key)) else { continue };
+            let cells = plan.lane(lane);
+            let opens = cells.iter().position(|cell| cell.is_open()).map_or(u16::MAX, |column| plan.grid.days[column]);
+            let latest = needed.entry((*key, day)).or_default();
+            *latest = (*latest).max(opens);
+        }
+    }
+    let mut findings = Vec::new();
+    for protocol in &space.family.protocols {
+        for promise in &protocol.passive_by {
+            let day = promise.day.count();
+            let later: Vec<(Key, u16)> = promise
+                .keys
+                .iter()
+                .filter_map(|key| Some((*key, *needed.get(&(*key, day))?)))
+                .filter(|(_, latest)| *latest < day)
+                .collect();
+            let Some((key, latest)) = later.first().copied() else { continue };
+            let keys: Vec<Key> = later.iter().map(|(key, _)| *key).collect();
+            findings.push(Finding {
+                about: About::Stiffening,
+                kind: "promise-too-late".into(),
+                message: format!(
+                    "`{}` promises {} by day {day}, and every record has it by day {latest}: the promise would let it \
+                     open {} days later unseen",
+                    protocol.id,
+                    of_keys(&keys),
+                    day - latest
+                ),
+                key: Some(key),
+                from_day: latest,
+                until_day: day,
+                rule: Some(format!("{}/passive_by", protocol.id)),
+                records: 0,
+                who: "every record of the protocol".into(),
+                record: String::new(),
+                compared_with: None,
+            });
+        }
+    }
+    findings
 }
 
 /// The plan of a point.

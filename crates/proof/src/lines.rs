@@ -5,6 +5,7 @@ use std::collections::BTreeMap;
 use protocol::Family;
 use protocol::file::{Remark, When};
 
+use crate::edition::EDITION_CHANGED;
 use crate::finding::{About, Finding};
 
 /// What a line says, for people and for comparing.
@@ -37,7 +38,7 @@ pub(crate) fn differences(edited: &Family, shipped: &Family) -> Vec<Finding> {
         };
         findings.push(Finding {
             about: if is_looser { About::Unsafe } else { About::Stiffening },
-            kind: "edition-changed".into(),
+            kind: EDITION_CHANGED.into(),
             message,
             key: None,
             from_day: 0,

@@ -5,7 +5,7 @@ use std::sync::atomic::Ordering;
 use exercise::Catalogue;
 use protocol::{Family, Library};
 
-use crate::edition::{differences, is_same_edition};
+use crate::edition::{EDITION_CHANGED, differences, is_same_edition};
 use crate::finding::{About, Finding, findings};
 use crate::space::Space;
 use crate::walk::{Manner, Walked, Watch, points, walk};
@@ -68,8 +68,15 @@ pub fn prove<'f>(
         let differences = differences(family, shipped);
         if is_same_edition(family, shipped) { found.extend(differences) } else { new_edition = differences }
     }
-    found.sort_by_key(|finding| (finding.about, std::cmp::Reverse(finding.records)));
+    sort(&mut found);
     Ok(Proof { space, manner, walked, findings: found, prescriptions: 0, new_edition })
+}
+
+/// By harm; what is wrong by itself before what only differs from the edition; what is about most records first.
+fn sort(findings: &mut [Finding]) {
+    findings.sort_by_key(|finding| {
+        (finding.about, finding.kind == EDITION_CHANGED, std::cmp::Reverse(finding.records), finding.from_day)
+    });
 }
 
 impl Proof<'_> {
@@ -79,7 +86,7 @@ impl Proof<'_> {
         self.prescriptions = issued.prescriptions;
         self.walked.partial |= watch.stop.load(Ordering::Relaxed);
         self.findings.extend(issued.findings);
-        self.findings.sort_by_key(|finding| (finding.about, std::cmp::Reverse(finding.records)));
+        sort(&mut self.findings);
     }
 
     /// The findings about one harm.

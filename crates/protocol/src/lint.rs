@@ -39,6 +39,7 @@ use under::Under;
 /// - `duplicate-id`: an id that stands for two things
 /// - `contradiction`: two limits for one key, or two sling lines for one day
 /// - `gap`: days without a sling line, steps with a hole, stages that do not start with surgery or are out of order
+/// - `horizons-differ`: protocols of one family that end on different days
 /// - `limit-falls`: a limit that gets stricter as the days go by
 /// - `limit-never-lifts`: a limit that ends neither by a day nor by the surgeon, or a movement never opened
 /// - `modes-upside-down`: a mode that goes further than the mode it rests on

@@ -51,27 +51,24 @@ fn findings(page: &mut String, proof: &Proof<'_>) {
         (About::Stiffening, "would only immobilize", "nothing only immobilizes"),
     ];
     for (about, bad, good) in parts {
-        let found: Vec<&Finding> = proof.about(about).collect();
-        if found.is_empty() {
+        let found: Vec<&Finding> = proof.about(about).filter(|finding| !finding.is_of_edition()).collect();
+        if found.is_empty() && proof.about(about).next().is_none() {
             let _ = writeln!(page, "  {good}");
-            continue;
+        } else if found.is_empty() {
+            let _ = writeln!(page, "  {good} by the rules of these files");
+        } else {
+            part(page, &found, bad);
         }
-        let _ = writeln!(page, "  {}", paint(LOUD, &format!("{} {bad}:", counted(found.len() as u64, "finding"))));
-        for (place, finding) in found.iter().enumerate() {
-            let _ = writeln!(page, "  - {}", wrapped(&finding.message, 92, "    "));
-            let whose = if finding.records > 0 {
-                format!("{}, such as: {}", counted(finding.records, "record"), finding.who)
-            } else {
-                format!("for: {}", finding.who)
-            };
-            let _ = writeln!(page, "    {}", paint(FAINT, &wrapped(&whose, 92, "    ")));
-            // One record of each harm is enough on a screen; the JSON has them all.
-            if place == 0 {
-                shown(page, "the record", &finding.record);
-                if let Some(other) = &finding.compared_with {
-                    shown(page, "compared with", other);
-                }
-            }
+    }
+    // What keeps every rule of its own files, and is not what the edition says.
+    let of_edition = [
+        (About::Unsafe, "would allow more, or sooner, than the edition these files call themselves"),
+        (About::Stiffening, "would allow less, or later, than the edition these files call themselves"),
+    ];
+    for (about, bad) in of_edition {
+        let found: Vec<&Finding> = proof.about(about).filter(|finding| finding.is_of_edition()).collect();
+        if !found.is_empty() {
+            part(page, &found, bad);
         }
     }
     for fault in &proof.walked.off_grid {
@@ -89,6 +86,26 @@ fn findings(page: &mut String, proof: &Proof<'_>) {
         let _ = writeln!(page, "  a new edition; against the one that comes with the program:");
         for finding in &proof.new_edition {
             let _ = writeln!(page, "  - {}", wrapped(&finding.message, 92, "    "));
+        }
+    }
+}
+
+/// Some findings under their heading; of the first one the record too, since one record is enough on a screen.
+fn part(page: &mut String, found: &[&Finding], heading: &str) {
+    let _ = writeln!(page, "  {}", paint(LOUD, &format!("{} {heading}:", counted(found.len() as u64, "finding"))));
+    for (place, finding) in found.iter().enumerate() {
+        let _ = writeln!(page, "  - {}", wrapped(&finding.message, 92, "    "));
+        let whose = if finding.records > 0 {
+            format!("{}, such as: {}", counted(finding.records, "record"), finding.who)
+        } else {
+            format!("for: {}", finding.who)
+        };
+        let _ = writeln!(page, "    {}", paint(FAINT, &wrapped(&whose, 92, "    ")));
+        if place == 0 {
+            shown(page, "the record", &finding.record);
+            if let Some(other) = &finding.compared_with {
+                shown(page, "compared with", other);
+            }
         }
     }
 }

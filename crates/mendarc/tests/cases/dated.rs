@@ -6,20 +6,19 @@ use plan::{Allowed, ExerciseLine, GoalLine, LimitRow, Prescription, Reason, Span
 
 use crate::days::{self, Words};
 
-/// The days of an expectation, each with the run of days it lies in.
+/// The runs of days that an expectation is about, each with the first of its days that is asked for.
 fn spans<'p>(of: &'p Prescription, words: &mut Words<'_>) -> Result<Vec<(u16, &'p SpanOfDays)>, String> {
     let horizon = of.spans.last().map_or(0, |span| span.until_day.count());
-    let days = words.days(of.operated_on, horizon)?;
-    days.into_iter()
-        .map(|day| {
-            let mut holding =
-                of.spans.iter().filter(|span| span.from_day.count() <= day && day < span.until_day.count());
-            match (holding.next(), holding.next()) {
-                (Some(span), None) => Ok((day, span)),
-                _ => Err(format!("day {day} lies in no run of days, or in two")),
-            }
-        })
-        .collect()
+    let mut found: Vec<(u16, &SpanOfDays)> = Vec::new();
+    for day in words.days(of.operated_on, horizon)? {
+        let mut holding = of.spans.iter().filter(|span| span.from_day.count() <= day && day < span.until_day.count());
+        match (holding.next(), holding.next()) {
+            (Some(span), None) if found.last().is_some_and(|(_, last)| std::ptr::eq(*last, span)) => {}
+            (Some(span), None) => found.push((day, span)),
+            _ => return Err(format!("day {day} lies in no run of days, or in two")),
+        }
+    }
+    Ok(found)
 }
 
 /// The row that governs a key: its own position where one is written, else any position; none means not allowed.
@@ -58,6 +57,18 @@ pub fn limit(of: &Prescription, mut words: Words<'_>) -> Result<(), String> {
     Ok(())
 }
 
+/// The reasons of a key on the days of a run; `sling` stands for a key, and each key answers for itself.
+fn reasons_of<'s>(span: &'s SpanOfDays, key: &str) -> Result<Vec<(String, Vec<&'s Reason>)>, String> {
+    if key == "sling" {
+        return Ok(vec![(key.to_owned(), span.sling.reasons.iter().collect())]);
+    }
+    let of_key = |key: Key| {
+        let row = governing(&span.limits, key);
+        (key.to_string(), row.into_iter().flat_map(|row| &row.reasons).collect())
+    };
+    Ok(days::keys(key)?.into_iter().map(of_key).collect())
+}
+
 /// `reason DAYS KEY RULE [evidence ID] [record PATH [line N]]`; `sling` stands for a key.
 pub fn reason(of: &Prescription, mut words: Words<'_>) -> Result<(), String> {
     let spans = spans(of, &mut words)?;
@@ -65,22 +76,31 @@ pub fn reason(of: &Prescription, mut words: Words<'_>) -> Result<(), String> {
     let (text, place) = text.split_once(" record ").map_or((text, None), |(text, place)| (text, Some(place)));
     let (text, evidence) = text.split_once(" evidence ").map_or((text, None), |(text, id)| (text, Some(id)));
     let (key, rule) = text.rsplit_once(' ').ok_or("a key and a rule are needed")?;
+    let fits = |reason: &&Reason| {
+        reason.rule == rule
+            && evidence.is_none_or(|id| reason.evidence.iter().any(|entry| entry.id == id))
+            && place.is_none_or(|place| stands_at(reason, place))
+    };
     for (day, span) in spans {
-        let reasons: Vec<&Reason> = match key {
-            "sling" => span.sling.reasons.iter().collect(),
-            key => {
-                let rows = days::keys(key)?.into_iter().filter_map(|key| governing(&span.limits, key));
-                rows.flat_map(|row| &row.reasons).collect()
+        for (key, reasons) in reasons_of(span, key)? {
+            if !reasons.iter().any(fits) {
+                let said: Vec<String> = reasons.iter().map(|reason| told(reason)).collect();
+                return Err(format!("on day {day} {key}: {}", said.join("; ")));
             }
-        };
-        let fits = |reason: &&Reason| {
-            reason.rule == rule
-                && evidence.is_none_or(|id| reason.evidence.iter().any(|entry| entry.id == id))
-                && place.is_none_or(|place| stands_at(reason, place))
-        };
-        if !reasons.iter().any(fits) {
-            let said: Vec<String> = reasons.iter().map(|reason| told(reason)).collect();
-            return Err(format!("on day {day}: {}", said.join("; ")));
+        }
+    }
+    Ok(())
+}
+
+/// `no-reason DAYS KEY RULE`
+pub fn no_reason(of: &Prescription, mut words: Words<'_>) -> Result<(), String> {
+    let spans = spans(of, &mut words)?;
+    let (key, rule) = words.rest().rsplit_once(' ').ok_or("a key and a rule are needed")?;
+    for (day, span) in spans {
+        for (key, reasons) in reasons_of(span, key)? {
+            if reasons.iter().any(|reason| reason.rule == rule) {
+                return Err(format!("on day {day} it binds {key}"));
+            }
         }
     }
     Ok(())

@@ -95,6 +95,24 @@ pub fn stage(of: &Prescription, mut words: Words<'_>) -> Result<(), String> {
     }
 }
 
+/// `criteria STAGE ID, ID, …` in their order, or `criteria STAGE none`
+pub fn criteria(of: &Prescription, mut words: Words<'_>) -> Result<(), String> {
+    let id = words.word()?;
+    let wanted = words.rest();
+    let stage = of.stages.iter().find(|stage| stage.id == id).ok_or("there is no such stage")?;
+    let all: Vec<&str> = stage.criteria.iter().map(|criterion| criterion.id.as_str()).collect();
+    let is = if all.is_empty() { "none".to_owned() } else { all.join(", ") };
+    unless(is == wanted, || format!("they are {is}"))
+}
+
+/// `ends DAY`: the first day that no line of the plan is about.
+pub fn ends(of: &Prescription, mut words: Words<'_>) -> Result<(), String> {
+    let wanted = words.day(of.operated_on)?;
+    words.end()?;
+    let is = of.spans.last().map(|span| span.until_day.count());
+    unless(is == Some(wanted), || format!("it ends on {is:?}"))
+}
+
 /// `visit PURPOSE due DAY [on DAY]`
 pub fn visit(of: &Prescription, mut words: Words<'_>) -> Result<(), String> {
     let (purpose, when) = words.rest().split_once(" due ").ok_or("`due` is missing")?;
@@ -176,4 +194,11 @@ pub fn contains(list: &[String], mut words: Words<'_>) -> Result<(), String> {
         return unless(list.is_empty(), || list.join("; "));
     }
     unless(list.iter().any(|line| line.contains(wanted)), || list.join("; "))
+}
+
+/// No line of a list contains a text.
+pub fn contains_not(list: &[String], mut words: Words<'_>) -> Result<(), String> {
+    let unwanted = words.rest();
+    unless(!unwanted.is_empty(), || "a text is needed".into())?;
+    unless(!list.iter().any(|line| line.contains(unwanted)), || list.join("; "))
 }

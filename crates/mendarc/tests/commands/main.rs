@@ -1,6 +1,7 @@
 //! The binary as a user meets it: exit statuses, documents, files, and what a changed line changes.
 
 mod changes;
+mod check;
 mod codes;
 mod compare;
 mod documents;

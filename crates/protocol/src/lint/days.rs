@@ -12,6 +12,7 @@ const MOST_COMBINATIONS: usize = 256; // not medical: keeps the check quick on f
 
 /// Checks the days of every protocol and rule.
 pub(super) fn check(family: &Family, sink: &mut Sink) {
+    horizons(family, sink);
     for (place, protocol) in family.protocols.iter().enumerate() {
         two_slings(protocol, sink);
         days_without_sling(family, protocol, sink);
@@ -20,6 +21,24 @@ pub(super) fn check(family: &Family, sink: &mut Sink) {
     }
     for (_, rule) in family.rules() {
         rule.limits.iter().for_each(|limit| holes(limit, sink));
+    }
+}
+
+/// One family, one last day: plans run to the latest, so that an earlier one would mean nothing.
+fn horizons(family: &Family, sink: &mut Sink) {
+    let Some(first) = family.protocols.first() else { return };
+    for protocol in family.protocols.iter().filter(|protocol| protocol.horizon != first.horizon) {
+        sink.push(
+            Diagnostic::error(
+                "horizons-differ",
+                format!(
+                    "`{}` ends on day {} and `{}` on day {}",
+                    protocol.id, protocol.horizon, first.id, first.horizon
+                ),
+            )
+            .at(start_of(protocol.span))
+            .help("give every protocol of a family the same horizon"),
+        );
     }
 }
 

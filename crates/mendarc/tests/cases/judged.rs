@@ -1,0 +1,22 @@
+//! What is wrong in a step of a story, each fault with its line.
+
+use mendarc::shelf::Shelf;
+
+use crate::story::Step;
+use crate::{expect, found, world};
+
+/// The faults of a step; none where every expectation holds and nothing unexpected was found.
+pub fn faults(step: &Step, shelf: &Shelf) -> Vec<String> {
+    let mut world = match world::World::new(step, shelf) {
+        Ok(world) => world,
+        Err(message) => return vec![format!("{}: {message}", step.line)],
+    };
+    let mut faults = Vec::new();
+    for (line, text) in &step.expectations {
+        if let Err(message) = expect::check(&mut world, text) {
+            faults.push(format!("{line}: `{text}`: {message}"));
+        }
+    }
+    faults.extend(found::unexpected(&world, &step.expectations).map(|fault| format!("{}: {fault}", step.line)));
+    faults
+}
