@@ -61,21 +61,21 @@ fn lines(family: &Family) -> BTreeMap<String, Says> {
     };
     for protocol in &family.protocols {
         let id = &protocol.id;
-        add(format!("`{id}`, the last day"), format!("day {}", protocol.horizon), None);
+        add(format!("`{id}`, the last day"), protocol.horizon.to_string(), None);
         for line in &protocol.returns {
             let day = i64::from(line.from.count());
             let opened = if line.opened_by_surgeon { ", opened by the surgeon" } else { "" };
             add(format!("`{id}`, return to {}", line.activity), format!("day {day}{opened}"), Some((day, false)));
         }
         for visit in &protocol.visits {
-            let (due, latest) = (visit.due, visit.latest);
+            let (due, latest) = (visit.due.count(), visit.latest.count());
             let name = format!("`{id}`, the {} visit", visit.purpose);
-            add(name, format!("days {due} to {latest}"), Some((i64::from(due.count() + latest.count()), true)));
+            add(name, format!("days {due} to {latest}"), Some((i64::from(due) + i64::from(latest), true)));
         }
         for goal in &protocol.goals {
             let to = goal.to.map_or_else(|| "the full range".into(), |to| format!("{to} degrees"));
             let number = i64::from(goal.from.steps() + goal.to.map_or(0, |to| to.steps()));
-            let shown = format!("{} to {to} by day {}", goal.from, goal.due);
+            let shown = format!("{} to {to} by {}", goal.from, goal.due);
             add(
                 format!("`{id}`, the goal {}", goal.id),
                 shown,

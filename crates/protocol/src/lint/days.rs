@@ -32,7 +32,7 @@ fn horizons(family: &Family, sink: &mut Sink) {
             Diagnostic::error(
                 "horizons-differ",
                 format!(
-                    "`{}` ends on day {} and `{}` on day {}",
+                    "`{}` ends on {} and `{}` on {}",
                     protocol.id, protocol.horizon, first.id, first.horizon
                 ),
             )

@@ -160,6 +160,7 @@ fn a_plan_reaches_past_its_last_gate() {
         "quick",
         &[("horizon = \"day 365\"", "horizon = \"day 0\"")],
         &[
+            "slow.toml:1 [i] horizons-differ: `slow` ends on day 365 and `quick` on day 0 / give every protocol of a family the same horizon",
             "quick.toml:26 [[[stage]]] gap: `quick` ends on day 0, before its stage `active` opens / the horizon lies after the last gate, such as horizon = \"day 365\"",
         ],
     );

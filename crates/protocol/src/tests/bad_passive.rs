@@ -177,6 +177,7 @@ fn the_shipped_promises_are_the_earliest_that_are_kept() {
     assert_eq!(
         promised,
         [
+            ("cuff/staged.toml", 14),
             ("cuff/staged.toml", 42),
             ("cuff/staged.toml", 84),
             ("cuff/delayed.toml", 42),
