@@ -31,10 +31,7 @@ fn horizons(family: &Family, sink: &mut Sink) {
         sink.push(
             Diagnostic::error(
                 "horizons-differ",
-                format!(
-                    "`{}` ends on {} and `{}` on {}",
-                    protocol.id, protocol.horizon, first.id, first.horizon
-                ),
+                format!("`{}` ends on {} and `{}` on {}", protocol.id, protocol.horizon, first.id, first.horizon),
             )
             .at(start_of(protocol.span))
             .help("give every protocol of a family the same horizon"),
