@@ -1,5 +1,7 @@
 //! Files that were read, and places in them.
 
+use std::sync::OnceLock;
+
 /// A file among the [`Sources`] of one run.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub struct FileId(pub u16);
@@ -52,21 +54,29 @@ pub struct Source {
     pub name: String,
     /// The text.
     pub text: String,
+    /// Where each line starts, counted once it is asked for: every reason of a prescription asks.
+    lines: OnceLock<Vec<usize>>,
 }
 
 impl Source {
+    /// A file with its text.
+    pub fn new(name: impl Into<String>, text: impl Into<String>) -> Self {
+        Self { name: name.into(), text: text.into(), lines: OnceLock::new() }
+    }
+
     /// Line and column of a byte offset; an offset inside a character counts as its start.
     pub fn position(&self, offset: u32) -> Position {
         let mut offset = (offset as usize).min(self.text.len());
         while !self.text.is_char_boundary(offset) {
             offset -= 1;
         }
-        let before = &self.text[..offset];
-        let line_start = before.rfind('\n').map_or(0, |at| at + 1);
-        Position {
-            line: before.bytes().filter(|&b| b == b'\n').count() + 1,
-            column: before[line_start..].chars().count() + 1,
-        }
+        let lines = self.lines.get_or_init(|| {
+            let ends = self.text.bytes().enumerate().filter(|(_, byte)| *byte == b'\n');
+            std::iter::once(0).chain(ends.map(|(at, _)| at + 1)).collect()
+        });
+        let line = lines.partition_point(|&start| start <= offset);
+        let start = lines[line - 1];
+        Position { line, column: self.text[start..offset].chars().count() + 1 }
     }
 }
 
@@ -85,7 +95,7 @@ impl Sources {
     /// Adds a file.
     pub fn add(&mut self, name: impl Into<String>, text: impl Into<String>) -> FileId {
         let id = FileId(u16::try_from(self.files.len()).unwrap_or(u16::MAX));
-        self.files.push(Source { name: name.into(), text: text.into() });
+        self.files.push(Source::new(name, text));
         id
     }
 
@@ -101,7 +111,7 @@ mod tests {
 
     #[test]
     fn columns_count_characters_not_bytes() {
-        let source = Source { name: "a".into(), text: "é = 1\nab = 2".into() };
+        let source = Source::new("a", "é = 1\nab = 2");
         assert_eq!(source.position(5), Position { line: 1, column: 5 });
         assert_eq!(source.position(1), Position { line: 1, column: 1 });
         assert_eq!(source.position(7), Position { line: 2, column: 1 });

@@ -77,7 +77,10 @@ fn unsound(space: &Space<'_>, walked: &Walked) -> Vec<Finding> {
     let mut findings: Vec<(String, Finding)> = Vec::new();
     for found in &walked.unsound {
         let records = walked.representatives.get(found.plan).map_or(0, |(_, records)| *records);
-        let (_, faults) = faults_at(space, &found.point);
+        let (_, mut faults) = faults_at(space, &found.point);
+        if faults.is_empty() {
+            faults.push(untold());
+        }
         let mut told = Vec::new();
         for fault in faults {
             let same = format!("{} {}", fault.kind, fault.rule);
@@ -95,6 +98,19 @@ fn unsound(space: &Space<'_>, walked: &Walked) -> Vec<Finding> {
         }
     }
     findings.into_iter().map(|(_, finding)| finding).collect()
+}
+
+/// The fast judgment says no, and the telling of it finds nothing: one of the two is wrong, and the plan is not to be trusted.
+fn untold() -> Fault {
+    Fault {
+        harm: Harm::Overload,
+        kind: "fault-without-words",
+        key: None,
+        from_day: 0,
+        until_day: 0,
+        message: "the plan does not pass, and day by day no fault is found in it: a fault of the program".into(),
+        rule: String::new(),
+    }
 }
 
 fn of_fault(space: &Space<'_>, point: &[u8], fault: &Fault, records: u64) -> Finding {

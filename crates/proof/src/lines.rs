@@ -76,11 +76,9 @@ fn lines(family: &Family) -> BTreeMap<String, Says> {
             let to = goal.to.map_or_else(|| "the full range".into(), |to| format!("{to} degrees"));
             let number = i64::from(goal.from.steps() + goal.to.map_or(0, |to| to.steps()));
             let shown = format!("{} to {to} by {}", goal.from, goal.due);
-            add(
-                format!("`{id}`, the goal {}", goal.id),
-                shown,
-                Some((number * 1000 - i64::from(goal.due.count()), true)),
-            ); // not medical: days weigh less than degrees
+            // Degrees first, the day after them.
+            let number = (number << u16::BITS) - i64::from(goal.due.count());
+            add(format!("`{id}`, the goal {}", goal.id), shown, Some((number, true)));
         }
         for stage in &protocol.stages {
             for criterion in &stage.criteria {

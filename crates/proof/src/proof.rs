@@ -97,6 +97,8 @@ impl Proof<'_> {
     /// Whether every record was gone through and nothing was found.
     pub fn holds(&self) -> bool {
         self.findings.is_empty()
+            && self.walked.unsound.is_empty()
+            && self.walked.looser.is_empty()
             && !self.walked.partial
             && self.walked.off_grid.is_empty()
             && self.walked.not_shared == 0

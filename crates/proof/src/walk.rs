@@ -416,14 +416,17 @@ enum Pairs {
     Set(FxHashSet<(u32, u32)>),
 }
 
+/// Bits of a word.
+const WORD: usize = u64::BITS as usize;
+
 impl Pairs {
     fn new(plans: usize) -> Self {
         const MOST: usize = 20_000; // not medical: fifty megabytes of bits
         if plans <= MOST {
-            Self::Bits(plans, vec![0; (plans * plans).div_ceil(64)])
+            Self::Bits(plans, vec![0; (plans * plans).div_ceil(WORD)])
         } else {
             Self::Set(FxHashSet::default())
-        } // not medical: bits of a word
+        }
     }
 
     /// Adds a pair; whether it is new.
@@ -431,7 +434,7 @@ impl Pairs {
         match self {
             Self::Bits(plans, bits) => {
                 let at = a as usize * *plans + b as usize;
-                let (word, bit) = (&mut bits[at / 64], 1_u64 << (at % 64)); // not medical: bits of a word
+                let (word, bit) = (&mut bits[at / WORD], 1_u64 << (at % WORD));
                 let new = *word & bit == 0;
                 *word |= bit;
                 new

@@ -6,7 +6,7 @@ use super::{Fault, files};
 use crate::lexer::{Kind, Token, tokens};
 
 /// The crates whose numbers are medical until a line says otherwise.
-const CLINICAL: &[&str] = &["body", "exercise", "plan", "operative", "protocol", "prescription"];
+const CLINICAL: &[&str] = &["body", "exercise", "plan", "operative", "protocol", "prescription", "proof"];
 
 /// What a line says that holds another number; the reason follows.
 const EXCUSE: &str = "// not medical:";

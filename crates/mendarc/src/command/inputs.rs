@@ -21,7 +21,8 @@ pub struct Inputs {
 }
 
 impl Inputs {
-    fn open(&mut self, path: &Path) -> Option<FileId> {
+    /// Opens a file that a person wrote.
+    pub fn open(&mut self, path: &Path) -> Option<FileId> {
         let file = files::read(path, &mut self.sources);
         self.usable(file)
     }

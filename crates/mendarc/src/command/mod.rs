@@ -3,6 +3,7 @@
 mod check;
 mod compare;
 mod explain;
+mod family_folder;
 mod first_days;
 mod inputs;
 mod may;

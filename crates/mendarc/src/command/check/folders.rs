@@ -5,11 +5,9 @@ use std::path::{Path, PathBuf};
 use diagnostic::{Diagnostic, FileId};
 use protocol::{Family, Library};
 
+use crate::command::family_folder::{self, is_family};
 use crate::command::inputs::Inputs;
 use crate::shelf::Shelf;
-
-/// A folder with more files than this is no family.
-const MOST_FILES: usize = 100; // not medical: bounds the work
 
 /// Reads and checks every family in some folders; everything that is wrong with the files is told.
 pub fn families(paths: &[PathBuf], shelf: &Shelf, inputs: &mut Inputs) -> Vec<Family> {
@@ -20,11 +18,9 @@ pub fn families(paths: &[PathBuf], shelf: &Shelf, inputs: &mut Inputs) -> Vec<Fa
     }
     let mut files: Vec<(String, FileId, String)> = Vec::new();
     for (place, folder) in folders.iter().enumerate() {
-        for path in toml_files(folder) {
-            let Some(file) = inputs.open_either(&path) else { continue };
-            let name = path.file_name().map(|name| name.to_string_lossy().into_owned()).unwrap_or_default();
+        for (name, file) in family_folder::open(folder, inputs).into_iter().flatten() {
             // Two folders of one name are two families: the place keeps them apart.
-            files.push((format!("{place}/{name}"), file, inputs.text(file)));
+            files.push((format!("{place}/{name}.toml"), file, inputs.text(file)));
         }
     }
     let texts: Vec<(&str, FileId, &str)> =
@@ -55,7 +51,6 @@ fn folders_of(path: &Path, inputs: &mut Inputs) -> Vec<PathBuf> {
         inputs.cannot_run(Diagnostic::error("cannot-read", format!("cannot read {shown}: no such file or folder")));
         return Vec::new();
     }
-    let is_family = |folder: &Path| folder.join("family.toml").is_file();
     if path.is_file() {
         let folder = path.parent().filter(|folder| !folder.as_os_str().is_empty()).unwrap_or(Path::new("."));
         if is_family(folder) {
@@ -76,15 +71,4 @@ fn folders_of(path: &Path, inputs: &mut Inputs) -> Vec<PathBuf> {
             .help("name a folder that holds family.toml, its protocols and its rules, or a folder of such folders"),
     );
     Vec::new()
-}
-
-fn toml_files(folder: &Path) -> Vec<PathBuf> {
-    let listed = std::fs::read_dir(folder).into_iter().flatten();
-    let mut paths: Vec<PathBuf> = listed
-        .filter_map(|item| Some(item.ok()?.path()))
-        .filter(|path| path.extension().is_some_and(|ending| ending == "toml"))
-        .take(MOST_FILES)
-        .collect();
-    paths.sort();
-    paths
 }

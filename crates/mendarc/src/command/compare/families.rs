@@ -8,12 +8,10 @@ use prescription::compare::{Edition, Folders, Scoped, compare_editions, compare_
 use protocol::{Family, Library};
 
 use super::Found;
+use crate::command::family_folder;
 use crate::command::inputs::Inputs;
 use crate::json::comparison::Head;
 use crate::shelf::Shelf;
-
-/// A folder with more files than this is no family.
-const MOST_FILES: usize = 100; // not medical: bounds the work
 
 /// Errors that say something about where a number comes from and nothing about the plan: a draft with a number that
 /// has no source yet compares, and the run still ends with the finding.
@@ -37,42 +35,7 @@ pub(super) struct OpenProtocol {
 impl OpenFamily {
     /// Opens the files of a folder.
     pub(super) fn open(folder: &Path, inputs: &mut Inputs) -> Option<Self> {
-        let shown = folder.display();
-        let listed = match std::fs::read_dir(folder) {
-            Ok(listed) => listed,
-            Err(error) => {
-                inputs.cannot_run(Diagnostic::error("cannot-read", format!("cannot read {shown}: {error}")));
-                return None;
-            }
-        };
-        let mut paths: Vec<PathBuf> = listed
-            .filter_map(|item| item.ok().map(|item| item.path()))
-            .filter(|path| path.extension().is_some_and(|ending| ending == "toml"))
-            .take(MOST_FILES + 1)
-            .collect();
-        paths.sort();
-        if !paths.iter().any(|path| path.file_stem().is_some_and(|name| name == "family")) {
-            inputs.cannot_run(
-                Diagnostic::error("no-family", format!("the folder {shown} has no family.toml"))
-                    .help("name the folder that holds family.toml, its protocols and its rules"),
-            );
-            return None;
-        }
-        if paths.len() > MOST_FILES {
-            inputs.sink.push(
-                Diagnostic::error("too-many", format!("the folder {shown} has more than {MOST_FILES} files"))
-                    .help("a family has a folder of its own"),
-            );
-            return None;
-        }
-        let files: Vec<Option<(String, FileId)>> = paths
-            .iter()
-            .map(|path| {
-                let file = inputs.open_either(path)?;
-                Some((path.file_stem()?.to_string_lossy().into_owned(), file))
-            })
-            .collect();
-        Some(Self { folder: folder.to_owned(), files: files.into_iter().collect::<Option<_>>()? })
+        Some(Self { folder: folder.to_owned(), files: family_folder::open(folder, inputs)? })
     }
 
     /// Reads the family; everything that is wrong with its files is told.
