@@ -57,3 +57,8 @@ pub fn of_difference(a: Cell, b: Cell, key: Key) -> Option<String> {
 pub fn of_days(from: u16, until: u16) -> String {
     if until <= from + 1 { format!("day {from}") } else { format!("days {from} to {}", until - 1) }
 }
+
+/// A number of days.
+pub fn of_length(days: u16) -> String {
+    if days == 1 { "1 day".into() } else { format!("{days} days") }
+}

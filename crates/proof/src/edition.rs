@@ -5,7 +5,7 @@
 //! edition are a fault, whatever they say.
 
 use body::Key;
-use plan::words::{of_cell, of_days, of_difference, of_keys};
+use plan::words::{of_cell, of_days, of_difference, of_keys, of_length};
 use plan::{Cell, LaneId, Plan};
 use protocol::{Answers, Choices, Compiled, Decider, Family, resolve};
 use rayon::prelude::*;
@@ -43,18 +43,35 @@ struct Harmed {
 /// The kind of a finding that is wrong only against the edition.
 pub(crate) const EDITION_CHANGED: &str = "edition-changed";
 
-/// Whether two families claim to be the same edition: every protocol that both have.
-pub fn is_same_edition(family: &Family, of: &Family) -> bool {
-    let edition = |family: &Family, id: &str| family.protocol(id).map(|at| family.protocols[at].edition.clone());
-    family.file.id == of.file.id
-        && family.protocols.iter().all(|p| edition(of, &p.id).is_none_or(|edition| edition == p.edition))
+/// Whether a family is compared with another one as with its edition: by its id, or by a protocol of the same id.
+pub fn is_edition_of(family: &Family, shipped: &Family) -> bool {
+    family.file.id == shipped.file.id
+        || family.protocols.iter().any(|protocol| shipped.protocol(&protocol.id).is_some())
+}
+
+/// Whether a family calls itself a newer edition: in every protocol that both have.
+///
+/// The rules of a family bind each of its protocols, so that one new name among old ones is no new edition.
+/// Editions are named by year and month and compared as they are written.
+pub fn is_newer(family: &Family, than: &Family) -> bool {
+    let mut both = family.protocols.iter().filter_map(|protocol| {
+        let known = &than.protocols[than.protocol(&protocol.id)?];
+        Some(protocol.edition.trim() > known.edition.trim())
+    });
+    let first = both.next();
+    first == Some(true) && both.all(|newer| newer)
+}
+
+/// The name of an edition: that of its protocols.
+pub fn name_of(family: &Family) -> &str {
+    family.protocols.first().map_or("", |protocol| &protocol.edition)
 }
 
 /// Everything that a family says otherwise than an edition of it, each with the records it is about.
 ///
 /// # Method
 /// Every record under every option and protocol that both have, no safe arcs:
-/// they lower both alike. Then every line of the files that sets no limit:
+/// they lower both alike, as long as they end with the same stage. Then every line of the files that sets no limit:
 /// goals, criteria, exercises, visits, activities, questions.
 pub fn differences(edited: &Family, shipped: &Family) -> Vec<Finding> {
     let space = Space::over(edited, shipped);
@@ -63,6 +80,7 @@ pub fn differences(edited: &Family, shipped: &Family) -> Vec<Finding> {
     }
     let protocols = space.axes.iter().find(|axis| axis.what == What::Protocol).map_or(1, |axis| axis.classes.len());
     let tasks: Vec<(usize, u8)> = (0..space.options.len())
+        .filter(|option| has_option(&space, *option, shipped))
         .flat_map(|option| (0..protocols as u8).map(move |protocol| (option, protocol)))
         .filter(|(_, protocol)| protocol.checked_sub(1).is_none_or(|place| has_same_place(edited, shipped, place)))
         .collect();
@@ -75,9 +93,18 @@ pub fn differences(edited: &Family, shipped: &Family) -> Vec<Finding> {
             }
             all
         });
-    let mut findings = told(&space, edited, harmed);
+    let mut findings = told(&space, name_of(shipped), harmed);
     findings.extend(lines::differences(edited, shipped));
     findings
+}
+
+/// Whether an edition has an option too; one that it has not is told as a line of its own.
+fn has_option(space: &Space<'_>, option: usize, shipped: &Family) -> bool {
+    let axis = space.axes.iter().find(|axis| axis.what == What::Options);
+    let Some((choice, option)) = axis.and_then(|axis| axis.classes.get(option)?.name.split_once(": ")) else {
+        return true;
+    };
+    shipped.choices().any(|known| known.id == choice && known.options.iter().any(|name| name == option))
 }
 
 /// Adds records to a difference; the mildest of the points is kept.
@@ -262,7 +289,7 @@ fn between(before: &Plan, after: &Plan, compiled: &Compiled<'_>, lanes: &[Option
 /// So many findings are told; the rest is counted.
 const MOST_TOLD: usize = 24; // not medical: a page of them
 
-fn told(space: &Space<'_>, edited: &Family, harmed: FxHashMap<Difference, Harmed>) -> Vec<Finding> {
+fn told(space: &Space<'_>, edition: &str, harmed: FxHashMap<Difference, Harmed>) -> Vec<Finding> {
     // Keys that change alike, in the same records, are told together.
     let mut together: Vec<(Difference, Vec<Key>, Harmed)> = Vec::new();
     let mut sorted: Vec<(Difference, Harmed)> = harmed.into_iter().collect();
@@ -286,12 +313,10 @@ fn told(space: &Space<'_>, edited: &Family, harmed: FxHashMap<Difference, Harmed
     }
     together.sort_by_key(|(difference, _, of)| std::cmp::Reverse((difference.is_looser, of.records)));
     together.truncate(MOST_TOLD);
-    together.into_iter().map(|(difference, keys, of)| finding(space, edited, &difference, &keys, &of)).collect()
+    together.into_iter().map(|(difference, keys, of)| finding(space, edition, &difference, &keys, &of)).collect()
 }
 
-fn finding(space: &Space<'_>, edited: &Family, difference: &Difference, keys: &[Key], of: &Harmed) -> Finding {
-    let editions: Vec<&str> = edited.protocols.iter().map(|protocol| protocol.edition.as_str()).collect();
-    let edition = editions.first().copied().unwrap_or_default();
+fn finding(space: &Space<'_>, edition: &str, difference: &Difference, keys: &[Key], of: &Harmed) -> Finding {
     let Difference { what, from_day, until_day, is_looser, says: (was, is) } = difference;
     let message = match what {
         Part::Limit(key) => {
@@ -315,7 +340,7 @@ fn finding(space: &Space<'_>, edited: &Family, difference: &Difference, keys: &[
             let (was, is) = if *is_looser { (until_day, from_day) } else { (from_day, until_day) };
             format!(
                 "the stage `{stage}` opens on day {is} where edition {edition} says day {was}, {} {}",
-                days_in_words(until_day - from_day),
+                of_length(until_day - from_day),
                 if *is_looser { "earlier" } else { "later" }
             )
         }
@@ -333,8 +358,4 @@ fn finding(space: &Space<'_>, edited: &Family, difference: &Difference, keys: &[
         record: record(space, &of.point),
         compared_with: None,
     }
-}
-
-fn days_in_words(days: u16) -> String {
-    if days == 1 { "1 day".into() } else { format!("{days} days") }
 }

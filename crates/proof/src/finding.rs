@@ -4,7 +4,7 @@ use std::collections::HashMap;
 
 use body::Key;
 use operative::dim;
-use plan::words::{of_cell, of_days, of_key, of_keys};
+use plan::words::{of_cell, of_days, of_key, of_keys, of_length};
 use plan::{Change, Plan};
 use protocol::checker::{Fault, Harm, Rulebook};
 use protocol::{Compiled, resolve};
@@ -258,10 +258,10 @@ fn promises(space: &Space<'_>, walked: &Walked) -> Vec<Finding> {
                 kind: "promise-too-late".into(),
                 message: format!(
                     "`{}` promises {} by day {day}, and every record has it by day {latest}: the promise would let it \
-                     open {} days later unseen",
+                     open {} later unseen",
                     protocol.id,
                     of_keys(&keys),
-                    day - latest
+                    of_length(day - latest)
                 ),
                 key: Some(key),
                 from_day: latest,

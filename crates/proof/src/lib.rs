@@ -16,7 +16,7 @@ mod walk;
 mod whole;
 mod witness;
 
-pub use edition::{differences, is_same_edition};
+pub use edition::{differences, is_edition_of, is_newer, name_of};
 pub use finding::{About, Finding, findings, plan_at, record, who};
 pub use groups::{Group, Groups, Link};
 pub use proof::{Proof, TooMany, prove, threads};

@@ -62,10 +62,23 @@ fn lines(family: &Family) -> BTreeMap<String, Says> {
     for protocol in &family.protocols {
         let id = &protocol.id;
         add(format!("`{id}`, the last day"), protocol.horizon.to_string(), None);
+        add(format!("`{id}`, what it says of itself"), format!("\"{}: {}\"", protocol.title, protocol.summary), None);
+        let mut off_for: Vec<&str> = protocol.slings.iter().flat_map(|step| &step.except).map(String::as_str).collect();
+        off_for.sort_unstable();
+        off_for.dedup();
+        add(format!("`{id}`, what the sling comes off for"), off_for.join(", "), None);
+        for limit in &protocol.limits {
+            let option = limit.choice.as_ref().map_or_else(String::new, |choice| format!(" ({})", choice.is));
+            add(format!("`{id}`, the words of the limit {}{option}", limit.id), format!("\"{}\"", limit.title), None);
+        }
         for line in &protocol.returns {
             let day = i64::from(line.from.count());
             let opened = if line.opened_by_surgeon { ", opened by the surgeon" } else { "" };
-            add(format!("`{id}`, return to {}", line.activity), format!("day {day}{opened}"), Some((day, false)));
+            let name = format!("`{id}`, return to {}", line.activity);
+            if let Some(note) = &line.note {
+                add(format!("{name}, the note"), format!("\"{note}\""), None);
+            }
+            add(name, format!("day {day}{opened}"), Some((day, false)));
         }
         for visit in &protocol.visits {
             let (due, latest) = (visit.due.count(), visit.latest.count());
@@ -82,11 +95,12 @@ fn lines(family: &Family) -> BTreeMap<String, Says> {
         }
         for stage in &protocol.stages {
             for criterion in &stage.criteria {
-                let angle = criterion.measure.map(|(_, angle)| angle);
-                let shown =
-                    format!("\"{}\" {}", criterion.text, angle.map_or_else(String::new, |a| format!("{a} degrees")));
-                let number = angle.map(|angle| (i64::from(angle.steps()), false));
-                add(format!("`{id}`, the criterion {}/{}", stage.id, criterion.id), shown, number);
+                let name = format!("`{id}`, the criterion {}/{}", stage.id, criterion.id);
+                if let Some((key, angle)) = criterion.measure {
+                    let number = Some((i64::from(angle.steps()), false));
+                    add(format!("{name}, measured"), format!("{angle} degrees of {key}"), number);
+                }
+                add(name, format!("\"{}\"", criterion.text), None);
             }
         }
         for gate in &protocol.postures {
@@ -112,21 +126,47 @@ fn lines(family: &Family) -> BTreeMap<String, Says> {
         }
         remarks(&mut add, id, &protocol.rules.cautions, &protocol.rules.refusals);
     }
-    for question in &family.file.questions {
-        let shown = format!("\"{}\" {}", question.text, conditions(&question.when));
-        let offers = question.offers_passive_from.map_or_else(String::new, |day| format!(", from day {day}"));
-        add(format!("the question {}", question.id), format!("{shown}{offers}"), None);
-    }
-    for request in &family.file.on_request {
-        let large = request.confirm_large.as_ref().map(|(condition, says)| format!("{says} {:b}", condition.mask));
-        add(
-            format!("`{}` on request", request.protocol),
-            format!("confirmed twice at {}", large.unwrap_or_default()),
-            None,
-        );
-    }
+    of_family(&mut add, family);
     remarks(&mut add, &family.file.id, &family.rules.cautions, &family.rules.refusals);
     lines
+}
+
+/// The lines of the family's own files.
+fn of_family(add: &mut impl FnMut(String, String, Option<(i64, bool)>), family: &Family) {
+    let file = &family.file;
+    add("safe arcs that name no day".into(), format!("end when the stage {} opens", file.safe_arc_until_stage), None);
+    add("the protocol where no selection holds".into(), file.default.clone(), None);
+    for select in &file.selects {
+        add(format!("the selection {}", select.id), format!("\"{}\"", select.title), None);
+    }
+    for (_, rule) in family.rules() {
+        add(format!("the rule {}", rule.id), format!("\"{}\"", rule.title), None);
+    }
+    for choice in family.choices() {
+        add(format!("the options of {}", choice.id), choice.options.join(", "), None);
+    }
+    // A part a line, so that a change names what differs and nothing else.
+    for question in &file.questions {
+        let name = format!("the question {}", question.id);
+        add(format!("{name}, its words"), format!("\"{}\"", question.text), None);
+        add(format!("{name}, when it is asked"), conditions(&question.when), None);
+        let offers = question.offers_passive_from.map_or_else(|| "no day".into(), |day| day.to_string());
+        add(format!("{name}, passive motion it offers from"), offers, None);
+        let not_asked = question.unless_capped_by.as_deref().unwrap_or("no protocol");
+        add(format!("{name}, not asked where the plan has"), not_asked.to_owned(), None);
+        let only = question.only_when_chosen.as_deref().unwrap_or("any protocol");
+        add(format!("{name}, asked where the plan is"), only.to_owned(), None);
+    }
+    for request in &file.on_request {
+        let large = match &request.confirm_large {
+            Some((condition, says)) => {
+                let when = When { all: vec![*condition], any: Vec::new() };
+                format!("with \"{says}\" {}", conditions(&when))
+            }
+            None => "never".into(),
+        };
+        add(format!("`{}` on request, confirmed a second time", request.protocol), large, None);
+    }
 }
 
 fn remarks(

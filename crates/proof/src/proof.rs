@@ -5,7 +5,7 @@ use std::sync::atomic::Ordering;
 use exercise::Catalogue;
 use protocol::{Family, Library};
 
-use crate::edition::{EDITION_CHANGED, differences, is_same_edition};
+use crate::edition::{EDITION_CHANGED, differences, is_newer, name_of};
 use crate::finding::{About, Finding, findings};
 use crate::space::Space;
 use crate::walk::{Manner, Walked, Watch, points, walk};
@@ -24,6 +24,8 @@ pub struct Proof<'f> {
     pub findings: Vec<Finding>,
     /// How many whole prescriptions were issued and checked.
     pub prescriptions: u64,
+    /// The edition it was compared with; `None` where none comes with the program.
+    pub compared_with: Option<String>,
     /// What the family says otherwise than the edition that comes with the program, where it calls itself a new one.
     pub new_edition: Vec<Finding>,
 }
@@ -66,10 +68,18 @@ pub fn prove<'f>(
     let mut new_edition = Vec::new();
     if let Some(shipped) = shipped {
         let differences = differences(family, shipped);
-        if is_same_edition(family, shipped) { found.extend(differences) } else { new_edition = differences }
+        if is_newer(family, shipped) { new_edition = differences } else { found.extend(differences) }
     }
     sort(&mut found);
-    Ok(Proof { space, manner, walked, findings: found, prescriptions: 0, new_edition })
+    Ok(Proof {
+        space,
+        manner,
+        walked,
+        findings: found,
+        prescriptions: 0,
+        compared_with: shipped.map(|shipped| name_of(shipped).to_owned()),
+        new_edition,
+    })
 }
 
 /// By harm; what is wrong by itself before what only differs from the edition; what is about most records first.

@@ -105,8 +105,8 @@ impl<'f> Space<'f> {
         axes.push(Axis { name: "the surgeon's options".into(), classes, covers: Vec::new(), what: What::Options });
         axes.push(protocols(family));
         // Safe arcs and tendons change slowest, since what follows from them is the costliest to look up.
-        axes.push(arcs("safe arc of elevation", Movement::ForwardElevation, ELEVATION_ARCS));
-        axes.push(arcs("safe arc of external rotation", Movement::ExternalRotation, OUTWARD_ARCS));
+        axes.push(arcs(family, "safe arc of elevation", Movement::ForwardElevation, ELEVATION_ARCS));
+        axes.push(arcs(family, "safe arc of external rotation", Movement::ExternalRotation, OUTWARD_ARCS));
         let tendons = [dim::REPAIRED_TENDONS, dim::INFRASPINATUS, dim::TERES_MINOR, dim::SUBSCAPULARIS];
         let is_repair = family.rules.rules.iter().any(|rule| {
             rule.when.all.iter().chain(&rule.when.any).any(|condition| tendons.contains(&condition.dimension))
@@ -266,10 +266,11 @@ pub fn covers(of: DimensionId) -> Vec<(u8, u8)> {
         .collect()
 }
 
-fn arcs(name: &str, movement: Movement, angles: [i32; 2]) -> Axis {
+fn arcs(family: &Family, name: &str, movement: Movement, angles: [i32; 2]) -> Axis {
     let mut classes = vec![class("none", "none is written")];
     for (degrees, what) in angles.iter().zip(["higher", "lower"]) {
-        classes.push(class(&format!("{what}: {degrees} deg"), "binds until active motion opens"));
+        let until = format!("binds until the stage `{}` opens", family.file.safe_arc_until_stage);
+        classes.push(class(&format!("{what}: {degrees} deg"), &until));
     }
     Axis { name: name.into(), classes, covers: vec![(0, 1), (1, 2)], what: What::SafeArc(movement) }
 }

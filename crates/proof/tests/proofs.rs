@@ -178,10 +178,20 @@ fn other_files_under_the_same_edition_are_told_as_who_when_and_by_how_much() {
     );
     assert_eq!(proof.findings[0].about, About::Unsafe);
     assert_eq!(proof.findings[0].who, "tear size under 10 mm");
-    // Under a new edition it is a change, and no finding.
+    // One new name among old ones is no new edition: the rules bind every protocol.
+    let counts = |edited: &Family| {
+        let proof = prove(edited, Some(&shipped), Manner::ByRule, &Watch::default()).expect("it ends");
+        (proof.findings.len(), proof.new_edition.len())
+    };
     protocol(&mut edited, "staged").edition = "2027-01".into();
-    let proof = prove(&edited, Some(&shipped), Manner::ByRule, &Watch::default()).expect("it ends");
-    assert_eq!((proof.findings.len(), proof.new_edition.len()), (0, 1));
+    assert_eq!(counts(&edited), (1, 0));
+    // Under a newer edition it is a change, and no finding; under an older name it is none.
+    for (edition, expected) in [("2027-01", (0, 1)), ("2025-01", (1, 0)), ("2026-11 ", (1, 0))] {
+        for protocol in &mut edited.protocols {
+            protocol.edition = edition.into();
+        }
+        assert_eq!(counts(&edited), expected, "{edition}");
+    }
 }
 
 #[test]
@@ -196,6 +206,54 @@ fn a_line_that_sets_no_limit_is_told_as_well() {
     assert!(told.contains(&"`staged`, return to drive: day 42 where the edition says day 56"), "{told:?}");
     assert_eq!(told.len(), 2, "{told:?}");
     assert!(proof.findings.iter().all(|finding| finding.about == About::Unsafe));
+}
+
+/// Lines by which a plan can be made looser without any of its limits being another.
+#[test]
+fn nothing_of_an_edition_changes_unseen() {
+    let shipped = family("cuff");
+    type Change = fn(&mut Family);
+    let changes: [(&str, Change); 6] = [
+        ("safe arcs that name no day: end when the stage passive opens", |f| {
+            f.file.safe_arc_until_stage = "passive".into();
+        }),
+        ("`staged`, what the sling comes off for: any time, dressing", |f| {
+            for step in &mut protocol(f, "staged").slings {
+                step.except.push("any time".into());
+            }
+        }),
+        ("the options of tenotomy: as tenodesis, early use, day 1", |f| {
+            f.rules
+                .choices
+                .iter_mut()
+                .find(|choice| choice.id == "tenotomy")
+                .expect("a choice")
+                .options
+                .push("day 1".into());
+        }),
+        ("the question slower, not asked where the plan has: no protocol", |f| {
+            f.file
+                .questions
+                .iter_mut()
+                .find(|question| question.id == "slower")
+                .expect("a question")
+                .unless_capped_by = None;
+        }),
+        ("the rule poor-tissue is gone", |f| f.rules.rules.retain(|rule| rule.id != "poor-tissue")),
+        ("`staged`, return to drive, the note: \"about day 21\"", |f| {
+            protocol(f, "staged").returns[0].note = Some("about day 21".into());
+        }),
+    ];
+    for (told, change) in changes {
+        let mut edited = shipped.clone();
+        change(&mut edited);
+        // The family under another name is the same family.
+        edited.file.id = "other".into();
+        assert!(proof::is_edition_of(&edited, &shipped));
+        let proof = prove(&edited, Some(&shipped), Manner::ByRule, &Watch::default()).expect("it ends");
+        let messages: Vec<&str> = proof.findings.iter().map(|finding| finding.message.as_str()).collect();
+        assert!(messages.iter().any(|message| message.starts_with(told)), "{told}: {messages:#?}");
+    }
 }
 
 #[test]

@@ -40,6 +40,7 @@ use under::Under;
 /// - `contradiction`: two limits for one key, or two sling lines for one day
 /// - `gap`: days without a sling line, steps with a hole, stages that do not start with surgery or are out of order
 /// - `horizons-differ`: protocols of one family that end on different days
+/// - `option-without-line`: an option that changes nothing; `visit-ends-first`: a window that ends before it begins
 /// - `limit-falls`: a limit that gets stricter as the days go by
 /// - `limit-never-lifts`: a limit that ends neither by a day nor by the surgeon, or a movement never opened
 /// - `modes-upside-down`: a mode that goes further than the mode it rests on
@@ -77,6 +78,7 @@ pub(crate) fn family(family: &Family, catalogue: &Catalogue, sink: &mut Sink) {
     // A goal out of reach or an exercise that is never allowed has its own message.
     if sink.errors() == errors {
         offers::check(&alternatives, catalogue, sink);
+        names::idle_options(family, sink);
     }
 }
 

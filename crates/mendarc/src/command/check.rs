@@ -6,7 +6,7 @@ mod watched;
 use std::time::Instant;
 
 use diagnostic::{Diagnostic, Severity};
-use proof::{Manner, Proof, Space, TooMany, What, points, prove};
+use proof::{Manner, Proof, Space, TooMany, What, is_edition_of, points, prove};
 use protocol::{Family, Library};
 use watched::watched;
 
@@ -40,7 +40,7 @@ pub fn run(arguments: &Check) -> Outcome {
     let library = Library { families: families.clone() };
     let mut proofs = Vec::new();
     for family in &families {
-        let shipped = shelf.library.families.iter().find(|shipped| shipped.file.id == family.file.id);
+        let shipped = shelf.library.families.iter().find(|shipped| is_edition_of(family, shipped));
         let started = Instant::now();
         let all = points(&Space::new(family), manner).try_into().unwrap_or(u64::MAX);
         let what = format!("{}: groups of records", family.file.id);

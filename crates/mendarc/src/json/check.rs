@@ -53,6 +53,8 @@ struct OfFamily {
     unsafe_plans: Vec<Finding>,
     looser: Vec<Finding>,
     stiffening: Vec<Finding>,
+    /// The edition it was compared with; null where none comes with the program.
+    compared_with_edition: Option<String>,
     /// What a new edition says otherwise than the one that comes with the program; no finding.
     new_edition: Vec<Finding>,
 }
@@ -170,6 +172,7 @@ fn of_proof(proof: &Proof<'_>, took: Duration) -> OfFamily {
         unsafe_plans: about(About::Unsafe),
         looser: about(About::Looser),
         stiffening: about(About::Stiffening),
+        compared_with_edition: proof.compared_with.clone(),
         new_edition: proof.new_edition.iter().map(finding).collect(),
         ..of_family(space.family)
     }

@@ -52,7 +52,9 @@ fn findings(page: &mut String, proof: &Proof<'_>) {
     ];
     for (about, bad, good) in parts {
         let found: Vec<&Finding> = proof.about(about).filter(|finding| !finding.is_of_edition()).collect();
-        if found.is_empty() && proof.about(about).next().is_none() {
+        if found.is_empty() && proof.walked.partial {
+            // What was not gone through to its end is not said to be good.
+        } else if found.is_empty() && proof.about(about).next().is_none() {
             let _ = writeln!(page, "  {good}");
         } else if found.is_empty() {
             let _ = writeln!(page, "  {good} by the rules of these files");
@@ -81,6 +83,18 @@ fn findings(page: &mut String, proof: &Proof<'_>) {
     }
     if proof.walked.partial {
         let _ = writeln!(page, "  {}", paint(LOUD, "stopped before the end: this proves nothing"));
+    }
+    match &proof.compared_with {
+        None => {
+            let _ = writeln!(
+                page,
+                "  no edition of these protocols comes with the program: there was nothing to compare with"
+            );
+        }
+        Some(edition) if proof.new_edition.is_empty() && proof.findings.is_empty() => {
+            let _ = writeln!(page, "  the same as edition {edition}");
+        }
+        Some(_) => {}
     }
     if !proof.new_edition.is_empty() {
         let _ = writeln!(page, "  a new edition; against the one that comes with the program:");

@@ -2,7 +2,7 @@
 
 use body::Position;
 use operative::Facts;
-use plan::words::{of_cell, of_days as days, of_difference, of_key};
+use plan::words::{of_cell, of_days as days, of_difference, of_key, of_length};
 use plan::{Cell, LaneId, Plan, Wear};
 
 use super::fault::{Fault, Harm};
@@ -242,7 +242,7 @@ fn too_late(in_force: &InForce<'_>, plan: &Plan) -> Vec<Fault> {
         }
         let opens = (0..cells.len()).find(|&at| cells[at].is_open()).map(|at| plan.grid.days[at]);
         let until = opens.unwrap_or_else(|| plan.grid.days.last().copied().unwrap_or(latest));
-        let when = opens.map_or("never".into(), |day| format!("on day {day}, {} days later", day - latest));
+        let when = opens.map_or("never".into(), |day| format!("on day {day}, {} later", of_length(day - latest)));
         let line = in_force.lines(*key).strictest(latest).map(|line| (line.says.id(), line.says.title()));
         let (rule, title) = line.unwrap_or_default();
         faults.push(Fault {

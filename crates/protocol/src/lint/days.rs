@@ -17,6 +17,7 @@ pub(super) fn check(family: &Family, sink: &mut Sink) {
         two_slings(protocol, sink);
         days_without_sling(family, protocol, sink);
         stages(family, place, protocol, sink);
+        visits(protocol, sink);
         protocol.limits.iter().for_each(|limit| holes(limit, sink));
     }
     for (_, rule) in family.rules() {
@@ -35,6 +36,19 @@ fn horizons(family: &Family, sink: &mut Sink) {
             )
             .at(start_of(protocol.span))
             .help("give every protocol of a family the same horizon"),
+        );
+    }
+}
+
+fn visits(protocol: &ProtocolFile, sink: &mut Sink) {
+    for visit in protocol.visits.iter().filter(|visit| visit.latest < visit.due) {
+        sink.push(
+            Diagnostic::error(
+                "visit-ends-first",
+                format!("the {} visit is due from {} on, and its last day is {}", visit.purpose, visit.due, visit.latest),
+            )
+            .at(visit.span)
+            .help("name the first day in `due` and the last in `latest`"),
         );
     }
 }

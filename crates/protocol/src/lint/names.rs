@@ -136,7 +136,8 @@ fn uses(protocol: &ProtocolFile, catalogue: &Catalogue, sink: &mut Sink) {
     }
 }
 
-fn choices(family: &Family, sink: &mut Sink) {
+/// Every line that stands under an option, with its place.
+fn under_options(family: &Family) -> impl Iterator<Item = (&ChoiceIs, Span)> {
     let of_protocols = family.protocols.iter().flat_map(|protocol| {
         let of_limits = protocol.limits.iter().map(|limit| (limit.choice.as_ref(), limit.span));
         of_limits.chain(protocol.slings.iter().map(|step| (step.choice.as_ref(), step.span)))
@@ -145,8 +146,31 @@ fn choices(family: &Family, sink: &mut Sink) {
         let of_slings = rule.slings.iter().map(|step| (step.choice.as_ref(), step.span));
         std::iter::once((rule.choice.as_ref(), rule.span)).chain(of_slings)
     });
-    for (choice, span) in of_protocols.chain(of_rules) {
-        let Some(ChoiceIs { id, is }) = choice else { continue };
+    of_protocols.chain(of_rules).filter_map(|(choice, span)| Some((choice?, span)))
+}
+
+/// Options that change nothing; asked last, since a line that is missing or misspelt leaves its option idle.
+pub(super) fn idle_options(family: &Family, sink: &mut Sink) {
+    let is_read =
+        |id: &str, option: &str| under_options(family).any(|(choice, _)| choice.id == id && choice.is == option);
+    // The first option is what holds without a line; every other one has to change something.
+    for choice in family.choices() {
+        let idle = choice.options.iter().skip(1).find(|option| !is_read(&choice.id, option));
+        if let Some(option) = idle {
+            sink.push(
+                Diagnostic::error(
+                    "option-without-line",
+                    format!("no line is under the option \"{option}\" of `{}`", choice.id),
+                )
+                .at(choice.span)
+                .help("add the line that it stands for, or take the option out"),
+            );
+        }
+    }
+}
+
+fn choices(family: &Family, sink: &mut Sink) {
+    for (ChoiceIs { id, is }, span) in under_options(family) {
         let Some(known) = family.choices().find(|choice| choice.id == *id) else {
             let fault = Diagnostic::error("unknown-choice", format!("`{id}` is not a choice of this family")).at(span);
             sink.push(did_you_mean(fault, id, family.choices().map(|choice| choice.id.as_str())));

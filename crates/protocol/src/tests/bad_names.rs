@@ -171,6 +171,31 @@ fn choices_that_are_named_exist() {
 }
 
 #[test]
+fn an_option_changes_something() {
+    let idle = "[[choice]]\nid = \"idle\"\ntitle = \"idle\"\noptions = [\"one\", \"two\"]\nevidence = [\"slower-principle\"]\n";
+    let mut files = FILES;
+    let text = format!("{}\n{idle}", files[4].1);
+    files[4].1 = &text;
+    let found = findings(&files);
+    assert_eq!(found.len(), 1, "{found:#?}");
+    assert!(found[0].contains("option-without-line: no line is under the option \"two\" of `idle`"), "{found:#?}");
+}
+
+#[test]
+fn a_visit_ends_after_it_begins() {
+    let visit = "[[visit]]\npurpose = \"wound\"\ndue = \"day 14\"\nlatest = \"day 10\"\nevidence = [\"wound-visit-from\", \"wound-visit-until\"]\n";
+    let mut files = FILES;
+    let text = format!("{}\n{visit}", files[1].1);
+    files[1].1 = &text;
+    let found = findings(&files);
+    assert_eq!(found.len(), 1, "{found:#?}");
+    assert!(
+        found[0].contains("visit-ends-first: the wound visit is due from day 14 on, and its last day is day 10"),
+        "{found:#?}"
+    );
+}
+
+#[test]
 fn a_family_fits_the_tables_of_a_plan() {
     let rule = |n: usize| {
         format!(

@@ -2,7 +2,7 @@
 
 use std::path::{Path, PathBuf};
 
-use diagnostic::{Diagnostic, FileId};
+use diagnostic::{Diagnostic, FileId, Sink};
 use protocol::{Family, Library};
 
 use crate::command::family_folder::{self, is_family};
@@ -37,7 +37,10 @@ pub fn families(paths: &[PathBuf], shelf: &Shelf, inputs: &mut Inputs) -> Vec<Fa
             );
         }
     }
-    library.families.retain(|family| family.fits(&mut inputs.sink));
+    // What is too large was told with the rest where the files could be read whole.
+    let told = inputs.sink.found().iter().any(|found| found.code == "family-too-large");
+    let mut again = Sink::new();
+    library.families.retain(|family| family.fits(if told { &mut again } else { &mut inputs.sink }));
     if folders.is_empty() && !inputs.sink.has_errors() {
         inputs.cannot_run(Diagnostic::error("no-family", "nothing to check"));
     }
