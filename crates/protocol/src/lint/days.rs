@@ -45,7 +45,10 @@ fn visits(protocol: &ProtocolFile, sink: &mut Sink) {
         sink.push(
             Diagnostic::error(
                 "visit-ends-first",
-                format!("the {} visit is due from {} on, and its last day is {}", visit.purpose, visit.due, visit.latest),
+                format!(
+                    "the {} visit is due from {} on, and its last day is {}",
+                    visit.purpose, visit.due, visit.latest
+                ),
             )
             .at(visit.span)
             .help("name the first day in `due` and the last in `latest`"),
