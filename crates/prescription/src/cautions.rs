@@ -36,7 +36,7 @@ pub(crate) fn all(
     cautions.extend(waiting(context, opened, on));
     if context.sessions.other.is_some() {
         cautions.push(
-            "the plan of the other shoulder is taken as dated, as if each of its stages were opened at its gate: where one is not, ask before an exercise leans on that arm".into(),
+            "the plan of the other shoulder is taken as dated, as if each of its stages were opened at its gate: where one is not, ask before an exercise leans on that arm; its own settings (holds, another protocol, options) are not read".into(),
         );
     }
     sling_between(context, spans, sink);
@@ -65,6 +65,18 @@ fn of_findings(context: &Context<'_>, record: &Record) -> Vec<String> {
     let done = record.without_effect();
     if !done.is_empty() {
         cautions.push(format!("{}: {}", done.join(", "), ids::DECOMPRESSION_NO_CHANGE.what));
+    }
+    let active = dated.compiled.safe_arc_end(&dated.plan);
+    for arc in dated.facts.safe_arcs.iter() {
+        if let (Some(until), Some(active)) = (arc.until.map(PostoperativeDay::count), active)
+            && until > active
+        {
+            cautions.push(format!(
+                "the safe arc of {} binds until day {until}, {} days after active motion opens: is the day meant?",
+                arc.movement,
+                until - active
+            ));
+        }
     }
     for arc in dated.facts.safe_arcs.iter().filter(|arc| arc.until.is_none()) {
         if let Some(day) = dated.arc_ends(&arc) {

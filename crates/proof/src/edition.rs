@@ -70,8 +70,8 @@ pub fn name_of(family: &Family) -> &str {
 /// Everything that a family says otherwise than an edition of it, each with the records it is about.
 ///
 /// # Method
-/// Every record under every option and protocol that both have, no safe arcs:
-/// they lower both alike, as long as they end with the same stage. Then every line of the files that sets no limit:
+/// Every record under every option and protocol that both have, each side under its own defaults. Safe arcs lower
+/// both alike, so they are gone through only where they end with another stage. Then every line of the files that sets no limit:
 /// goals, criteria, exercises, visits, activities, questions.
 pub fn differences(edited: &Family, shipped: &Family) -> Vec<Finding> {
     let space = Space::over(edited, shipped);
@@ -79,20 +79,23 @@ pub fn differences(edited: &Family, shipped: &Family) -> Vec<Finding> {
         return vec![too_different()];
     }
     let protocols = space.axes.iter().find(|axis| axis.what == What::Protocol).map_or(1, |axis| axis.classes.len());
-    let tasks: Vec<(usize, u8)> = (0..space.options.len())
+    let arcs: &[u8] =
+        if edited.file.safe_arc_until_stage == shipped.file.safe_arc_until_stage { &[0] } else { &[0, 1] };
+    let tasks: Vec<(usize, u8, u8)> = (0..space.options.len())
         .filter(|option| has_option(&space, *option, shipped))
         .flat_map(|option| (0..protocols as u8).map(move |protocol| (option, protocol)))
         .filter(|(_, protocol)| protocol.checked_sub(1).is_none_or(|place| has_same_place(edited, shipped, place)))
+        .flat_map(|(option, protocol)| arcs.iter().map(move |arc| (option, protocol, *arc)))
         .collect();
-    let harmed = tasks
-        .into_par_iter()
-        .map(|(option, protocol)| of_task(&space, option, protocol, edited, shipped))
-        .reduce(FxHashMap::default, |mut all, one| {
+    let harmed = tasks.into_par_iter().map(|fixed| of_task(&space, fixed, edited, shipped)).reduce(
+        FxHashMap::default,
+        |mut all, one| {
             for (difference, of) in one {
                 add(&mut all, difference, of);
             }
             all
-        });
+        },
+    );
     let mut findings = told(&space, name_of(shipped), harmed);
     findings.extend(lines::differences(edited, shipped));
     findings
@@ -105,6 +108,16 @@ fn has_option(space: &Space<'_>, option: usize, shipped: &Family) -> bool {
         return true;
     };
     shipped.choices().any(|known| known.id == choice && known.options.iter().any(|name| name == option))
+}
+
+/// An option beside the defaults of an edition, which need not be those of the files.
+fn choices_of_edition(space: &Space<'_>, option: usize, shipped: &Family) -> Choices {
+    let mut choices = Choices::of(shipped);
+    let axis = space.axes.iter().find(|axis| axis.what == What::Options);
+    if let Some((choice, option)) = axis.and_then(|axis| axis.classes.get(option)?.name.split_once(": ")) {
+        choices.take(choice, option);
+    }
+    choices
 }
 
 /// Adds records to a difference; the mildest of the points is kept.
@@ -156,14 +169,14 @@ const NOTHING_ASKED: [Answers; 2] = [Answers::NOTHING_ASKED; 2];
 
 fn of_task(
     space: &Space<'_>,
-    option: usize,
-    protocol: u8,
+    (option, protocol, arc): (usize, u8, u8),
     edited: &Family,
     shipped: &Family,
 ) -> FxHashMap<Difference, Harmed> {
     let choices = &space.options[option];
-    let own = Compiled::new(edited, choices, &days(shipped, choices));
-    let theirs = Compiled::new(shipped, choices, &days(edited, choices));
+    let of_edition = choices_of_edition(space, option, shipped);
+    let own = Compiled::new(edited, choices, &days(shipped, &of_edition));
+    let theirs = Compiled::new(shipped, &of_edition, &days(edited, choices));
     let groups = Groups::by_rule(space, &[&own, &theirs]);
     let mut compared: FxHashMap<(u8, u128, u8, u128), Harmed> = FxHashMap::default();
     let varying: Vec<(usize, operative::DimensionId)> = (0..space.axes.len())
@@ -175,7 +188,8 @@ fn of_task(
     let fixed = |axis: &crate::space::Axis| match axis.what {
         What::Options => option as u8,
         What::Protocol => protocol,
-        What::Fact(_) | What::SafeArc(_) => 0,
+        What::SafeArc(_) => arc,
+        What::Fact(_) => 0,
     };
     let mut point: Vec<u8> = space.axes.iter().map(fixed).collect();
     let mut facts = space.facts(&point);
@@ -286,8 +300,8 @@ fn between(before: &Plan, after: &Plan, compiled: &Compiled<'_>, lanes: &[Option
     found
 }
 
-/// So many findings are told; the rest is counted.
-const MOST_TOLD: usize = 24; // not medical: a page of them
+/// More differences than this are not told one by one; a screen shows the first of them.
+const MOST_TOLD: usize = 400; // not medical: bounds a document
 
 fn told(space: &Space<'_>, edition: &str, harmed: FxHashMap<Difference, Harmed>) -> Vec<Finding> {
     // Keys that change alike, in the same records, are told together.

@@ -1,6 +1,6 @@
 //! What a proof found, told for a surgeon: the finding, the days, the movement, by how much, and a record.
 
-use std::collections::HashMap;
+use std::collections::{HashMap, HashSet};
 
 use body::Key;
 use operative::dim;
@@ -75,7 +75,10 @@ pub fn findings(space: &Space<'_>, walked: &Walked) -> Vec<Finding> {
 
 fn unsound(space: &Space<'_>, walked: &Walked) -> Vec<Finding> {
     let mut findings: Vec<(String, Finding)> = Vec::new();
-    for found in &walked.unsound {
+    let mut more: HashSet<String> = HashSet::new();
+    let mut counted: HashSet<usize> = HashSet::new();
+    // With every record by itself a plan comes as often as it has records; it is counted once.
+    for found in walked.unsound.iter().filter(|found| counted.insert(found.plan)) {
         let records = walked.representatives.get(found.plan).map_or(0, |(_, records)| *records);
         let (_, mut faults) = faults_at(space, &found.point);
         if faults.is_empty() {
@@ -94,8 +97,13 @@ fn unsound(space: &Space<'_>, walked: &Walked) -> Vec<Finding> {
             }
             if findings.len() < MOST_TOLD {
                 findings.push((same, of_fault(space, &found.point, &fault, records)));
+            } else {
+                more.insert(same);
             }
         }
+    }
+    if let (Some((_, last)), false) = (findings.last_mut(), more.is_empty()) {
+        last.message += &format!(" (and {} more kinds of fault)", more.len());
     }
     findings.into_iter().map(|(_, finding)| finding).collect()
 }

@@ -202,3 +202,85 @@ fn conditions(when: &When) -> String {
         [said(&when.all, " and "), said(&when.any, ", or ")].into_iter().filter(|p| !p.is_empty()).collect();
     if parts.is_empty() { String::new() } else { format!("(where {})", parts.join(", with ")) }
 }
+
+/// Every line of the files that is not word for word that of the edition, by its place.
+///
+/// # Method
+/// What was read of each line is compared whole, but for where it stands in its file. A list of
+/// what may differ would one day miss something; this can't.
+pub(crate) fn changed(edited: &Family, shipped: &Family) -> Vec<String> {
+    let mut places = Vec::new();
+    let (own, theirs) = (&edited.file, &shipped.file);
+    compare(&mut places, "family", "selection", &own.selects, &theirs.selects);
+    compare(&mut places, "family", "question", &own.questions, &theirs.questions);
+    compare(&mut places, "family", "on request", &own.on_request, &theirs.on_request);
+    compare(&mut places, "family", "not read", &own.not_read, &theirs.not_read);
+    let head = |family: &Family| {
+        let file = &family.file;
+        (
+            file.title.clone(),
+            file.procedure.mask,
+            file.default.clone(),
+            file.protocols.clone(),
+            file.safe_arc_until_stage.clone(),
+        )
+    };
+    if head(edited) != head(shipped) {
+        places.push("family, its head".into());
+    }
+    of_rules(&mut places, "rules", &edited.rules, &shipped.rules);
+    for protocol in &edited.protocols {
+        let id = &protocol.id;
+        let Some(known) = shipped.protocol(id).map(|place| &shipped.protocols[place]) else {
+            places.push(format!("`{id}`, which the edition does not have"));
+            continue;
+        };
+        let head = |p: &protocol::file::ProtocolFile| (p.title.clone(), p.summary.clone(), p.parts.clone(), p.horizon);
+        if head(protocol) != head(known) {
+            places.push(format!("`{id}`, its head"));
+        }
+        compare(&mut places, id, "stage", &protocol.stages, &known.stages);
+        compare(&mut places, id, "sling", &protocol.slings, &known.slings);
+        compare(&mut places, id, "limit", &protocol.limits, &known.limits);
+        compare(&mut places, id, "goal", &protocol.goals, &known.goals);
+        compare(&mut places, id, "exercise", &protocol.exercises, &known.exercises);
+        compare(&mut places, id, "visit", &protocol.visits, &known.visits);
+        compare(&mut places, id, "return", &protocol.returns, &known.returns);
+        compare(&mut places, id, "posture", &protocol.postures, &known.postures);
+        compare(&mut places, id, "latest day", &protocol.passive_by, &known.passive_by);
+        of_rules(&mut places, id, &protocol.rules, &known.rules);
+    }
+    for protocol in shipped.protocols.iter().filter(|protocol| edited.protocol(&protocol.id).is_none()) {
+        places.push(format!("`{}`, which is gone", protocol.id));
+    }
+    places
+}
+
+fn of_rules(places: &mut Vec<String>, of: &str, own: &protocol::file::RulesFile, theirs: &protocol::file::RulesFile) {
+    compare(places, of, "choice", &own.choices, &theirs.choices);
+    compare(places, of, "rule", &own.rules, &theirs.rules);
+    compare(places, of, "refusal", &own.refusals, &theirs.refusals);
+    compare(places, of, "caution", &own.cautions, &theirs.cautions);
+}
+
+fn compare<T: std::fmt::Debug>(places: &mut Vec<String>, of: &str, what: &str, own: &[T], theirs: &[T]) {
+    for at in 0..own.len().max(theirs.len()) {
+        let read = |list: &[T]| list.get(at).map(|line| without_places(&format!("{line:?}")));
+        if read(own) != read(theirs) {
+            places.push(format!("{of}, {what} {}", at + 1));
+        }
+    }
+}
+
+/// What was read of a line, without where it stands.
+fn without_places(line: &str) -> String {
+    let mut text = String::with_capacity(line.len());
+    let mut rest = line;
+    while let Some(start) = rest.find("Span {") {
+        text.push_str(&rest[..start]);
+        let after = &rest[start..];
+        rest = after.find('}').map_or("", |end| &after[end + 1..]);
+    }
+    text.push_str(rest);
+    text
+}

@@ -7,6 +7,7 @@ use protocol::{Family, Library};
 
 use crate::edition::{EDITION_CHANGED, differences, is_newer, name_of};
 use crate::finding::{About, Finding, findings};
+use crate::lines;
 use crate::space::Space;
 use crate::walk::{Manner, Walked, Watch, points, walk};
 use crate::whole::issue;
@@ -26,6 +27,10 @@ pub struct Proof<'f> {
     pub prescriptions: u64,
     /// The edition it was compared with; `None` where none comes with the program.
     pub compared_with: Option<String>,
+    /// The lines that are not those of that edition, by their place.
+    pub changed_lines: Vec<String>,
+    /// Whether the family calls itself newer than that edition.
+    pub is_newer: bool,
     /// What the family says otherwise than the edition that comes with the program, where it calls itself a new one.
     pub new_edition: Vec<Finding>,
 }
@@ -66,11 +71,16 @@ pub fn prove<'f>(
     let walked = walk(&space, manner, watch);
     let mut found = findings(&space, &walked);
     let mut new_edition = Vec::new();
+    let newer = shipped.is_some_and(|shipped| is_newer(family, shipped));
+    let changed_lines = shipped.map(|shipped| lines::changed(family, shipped)).unwrap_or_default();
     if let Some(shipped) = shipped {
         let differences = differences(family, shipped);
-        if is_newer(family, shipped) { new_edition = differences } else { found.extend(differences) }
+        if newer { new_edition = differences } else { found.extend(differences) }
     }
     sort(&mut found);
+    if !newer && !changed_lines.is_empty() && !found.iter().any(Finding::is_of_edition) {
+        found.push(unnamed(&changed_lines));
+    }
     Ok(Proof {
         space,
         manner,
@@ -78,8 +88,27 @@ pub fn prove<'f>(
         findings: found,
         prescriptions: 0,
         compared_with: shipped.map(|shipped| name_of(shipped).to_owned()),
+        changed_lines,
+        is_newer: newer,
         new_edition,
     })
+}
+
+/// Lines differ, and none of the ways to tell what follows from it has a word for it.
+fn unnamed(changed_lines: &[String]) -> Finding {
+    Finding {
+        about: About::Unsafe,
+        kind: EDITION_CHANGED.into(),
+        message: format!("these lines are not those of the edition: {}", changed_lines.join("; ")),
+        key: None,
+        from_day: 0,
+        until_day: 0,
+        rule: None,
+        records: 0,
+        who: "every record they are about".into(),
+        record: String::new(),
+        compared_with: None,
+    }
 }
 
 /// By harm; what is wrong by itself before what only differs from the edition; what is about most records first.

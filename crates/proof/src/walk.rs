@@ -449,8 +449,12 @@ const MOST_KEPT: usize = 2000; // not medical: bounds the memory of a broken fam
 
 /// Whether nothing in a plan is looser than in another: limits, sling, and the gates both have.
 pub fn is_stricter(plan: &Plan, than: &Plan) -> bool {
-    let gates = plan.gates.iter().zip(&than.gates);
-    plan.is_within(than) && gates.into_iter().all(|(own, other)| own.is_none() || other.is_none() || own >= other)
+    let mut gates = plan.gates.iter().zip(&than.gates);
+    // The forearm on the belly is the stricter way to wear a sling; where there is none it does not matter.
+    let turned = plan.sling_position.iter().zip(&than.sling_position).zip(&plan.wear);
+    plan.is_within(than)
+        && gates.all(|(own, other)| own.is_none() || other.is_none() || own >= other)
+        && turned.into_iter().all(|((own, other), wear)| own >= other || *wear == plan::Wear::None)
 }
 
 fn is_same(a: &Plan, b: &Plan) -> bool {

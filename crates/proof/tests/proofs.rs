@@ -256,6 +256,49 @@ fn nothing_of_an_edition_changes_unseen() {
     }
 }
 
+/// Lines that none of the ways to tell a difference has a word for: the place of the line is told all the same.
+#[test]
+fn a_line_that_differs_is_never_called_the_same() {
+    let shipped = family("cuff");
+    type Change = fn(&mut Family);
+    let changes: [(&str, Change); 5] = [
+        ("staged, sling 3", |f| protocol(f, "staged").slings[2].position = plan::SlingPosition::InternalRotation),
+        ("staged, sling 1", |f| protocol(f, "staged").slings[0].except.clear()),
+        ("staged, posture 1", |f| protocol(f, "staged").postures[0].modes = vec![body::Mode::Passive]),
+        ("staged, goal 1", |f| {
+            protocol(f, "staged").goals[0].key = body::Key::parse("shoulder/extension/any/active").expect("a key");
+        }),
+        ("family, question 1", |f| f.file.questions[0].path = "surgeon.stiff_shoulder".into()),
+    ];
+    for (place, change) in changes {
+        let mut edited = shipped.clone();
+        change(&mut edited);
+        let proof = prove(&edited, Some(&shipped), Manner::ByRule, &Watch::default()).expect("it ends");
+        assert_eq!(proof.changed_lines, [place]);
+        assert!(!proof.holds() && proof.findings.iter().any(Finding::is_of_edition), "{place}");
+    }
+    let proof = prove(&shipped, Some(&shipped), Manner::ByRule, &Watch::default()).expect("it ends");
+    assert_eq!(proof.changed_lines, Vec::<String>::new());
+}
+
+/// Each side is compared under its own defaults.
+#[test]
+fn another_default_is_told_in_days_and_degrees() {
+    let shipped = family("cuff");
+    let mut edited = shipped.clone();
+    let choices = &mut protocol(&mut edited, "staged").rules.choices;
+    choices.iter_mut().find(|choice| choice.id == "external-rotation-limit").expect("a choice").options.reverse();
+    let proof = prove(&edited, Some(&shipped), Manner::ByRule, &Watch::default()).expect("it ends");
+    let told: Vec<&str> = proof.findings.iter().map(|finding| finding.message.as_str()).collect();
+    assert!(
+        told.contains(
+            &"days 14 to 41: passive external rotation: allowed up to 45 degrees where edition 2026-11 says allowed up \
+              to 20 degrees, 25 degrees more"
+        ),
+        "{told:#?}"
+    );
+}
+
 #[test]
 fn a_fact_that_no_rule_reads_is_named() {
     let mut family = family("cuff");

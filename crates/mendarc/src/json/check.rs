@@ -55,6 +55,12 @@ struct OfFamily {
     stiffening: Vec<Finding>,
     /// The edition it was compared with; null where none comes with the program.
     compared_with_edition: Option<String>,
+    /// The lines that are not those of that edition, by their place.
+    changed_lines: Vec<String>,
+    /// Days that the tables of a plan cannot hold apart; then nothing was gone through.
+    off_grid: Vec<String>,
+    /// Records whose own plan was not the one that stood for them, with `--singly`.
+    not_shared: u64,
     /// What a new edition says otherwise than the one that comes with the program; no finding.
     new_edition: Vec<Finding>,
 }
@@ -173,6 +179,9 @@ fn of_proof(proof: &Proof<'_>, took: Duration) -> OfFamily {
         looser: about(About::Looser),
         stiffening: about(About::Stiffening),
         compared_with_edition: proof.compared_with.clone(),
+        changed_lines: proof.changed_lines.clone(),
+        off_grid: walked.off_grid.clone(),
+        not_shared: walked.not_shared,
         new_edition: proof.new_edition.iter().map(finding).collect(),
         ..of_family(space.family)
     }
@@ -211,5 +220,8 @@ fn sum(mut all: OfFamily, one: OfFamily) -> OfFamily {
     all.looser.extend(one.looser);
     all.stiffening.extend(one.stiffening);
     all.new_edition.extend(one.new_edition);
+    all.changed_lines.extend(one.changed_lines);
+    all.off_grid.extend(one.off_grid);
+    all.not_shared += one.not_shared;
     all
 }

@@ -32,6 +32,7 @@ pub fn proofs(proofs: &[(Proof<'_>, Duration)], shelf: &Shelf) -> String {
         let _ = writeln!(page, "{}: {}", paint(HEADING, &family.file.id), family.file.title);
         findings(&mut page, proof);
         counts(&mut page, proof, *took);
+        record(&mut page, proof);
         let _ = writeln!(page);
     }
     for (proof, _) in proofs {
@@ -45,32 +46,23 @@ pub fn proofs(proofs: &[(Proof<'_>, Duration)], shelf: &Shelf) -> String {
 }
 
 fn findings(page: &mut String, proof: &Proof<'_>) {
+    // The edition first: a file that keeps its own rules may still allow more than anybody signed for.
+    edition(page, proof);
     let parts = [
-        (About::Unsafe, "would overload the repair", "nothing overloads the repair"),
+        (About::Unsafe, "would overload the repair", "each plan keeps every line of these files"),
         (About::Looser, "would loosen the plan for a worse finding", "no finding loosens a plan"),
-        (About::Stiffening, "would only immobilize", "nothing only immobilizes"),
+        (
+            About::Stiffening,
+            "would only immobilize, or promise a later day than the plans keep",
+            "no plan only immobilizes",
+        ),
     ];
     for (about, bad, good) in parts {
         let found: Vec<&Finding> = proof.about(about).filter(|finding| !finding.is_of_edition()).collect();
-        if found.is_empty() && proof.walked.partial {
-            // What was not gone through to its end is not said to be good.
-        } else if found.is_empty() && proof.about(about).next().is_none() {
-            let _ = writeln!(page, "  {good}");
-        } else if found.is_empty() {
-            let _ = writeln!(page, "  {good} by the rules of these files");
-        } else {
-            part(page, &found, bad);
-        }
-    }
-    // What keeps every rule of its own files, and is not what the edition says.
-    let of_edition = [
-        (About::Unsafe, "would allow more, or sooner, than the edition these files call themselves"),
-        (About::Stiffening, "would allow less, or later, than the edition these files call themselves"),
-    ];
-    for (about, bad) in of_edition {
-        let found: Vec<&Finding> = proof.about(about).filter(|finding| finding.is_of_edition()).collect();
         if !found.is_empty() {
             part(page, &found, bad);
+        } else if !proof.walked.partial {
+            let _ = writeln!(page, "  {good}");
         }
     }
     for fault in &proof.walked.off_grid {
@@ -84,43 +76,75 @@ fn findings(page: &mut String, proof: &Proof<'_>) {
     if proof.walked.partial {
         let _ = writeln!(page, "  {}", paint(LOUD, "stopped before the end: this proves nothing"));
     }
-    match &proof.compared_with {
-        None => {
-            let _ = writeln!(
-                page,
-                "  no edition of these protocols comes with the program: there was nothing to compare with"
-            );
-        }
-        Some(edition) if proof.new_edition.is_empty() && proof.findings.is_empty() => {
-            let _ = writeln!(page, "  the same as edition {edition}");
-        }
-        Some(_) => {}
-    }
-    if !proof.new_edition.is_empty() {
-        let _ = writeln!(page, "  a new edition; against the one that comes with the program:");
-        for finding in &proof.new_edition {
-            let _ = writeln!(page, "  - {}", wrapped(&finding.message, 92, "    "));
-        }
-    }
 }
 
-/// Some findings under their heading; of the first one the record too, since one record is enough on a screen.
+/// How the files stand to the edition that comes with the program.
+fn edition(page: &mut String, proof: &Proof<'_>) {
+    let Some(edition) = &proof.compared_with else {
+        let _ =
+            writeln!(page, "  no edition of these protocols comes with the program: there was nothing to compare with");
+        return;
+    };
+    if proof.changed_lines.is_empty() {
+        let _ = writeln!(page, "  line for line edition {edition}");
+        return;
+    }
+    let differences: Vec<&Finding> = if proof.is_newer {
+        proof.new_edition.iter().collect()
+    } else {
+        proof.findings.iter().filter(|finding| finding.is_of_edition()).collect()
+    };
+    let count = |about: About| differences.iter().filter(|finding| finding.about == about).count() as u64;
+    let what = if proof.is_newer {
+        format!("a new edition, and not {edition}")
+    } else {
+        format!("NOT edition {edition}, which these files call themselves")
+    };
+    let verdict = format!(
+        "{what}: {} allow more or sooner, {} less or later",
+        counted(count(About::Unsafe), "difference"),
+        grouped(count(About::Stiffening))
+    );
+    let _ = writeln!(page, "  {}", paint(LOUD, &wrapped(&verdict, 92, "  ")));
+    for (about, heading) in [(About::Unsafe, "more, or sooner"), (About::Stiffening, "less, or later")] {
+        let of: Vec<&Finding> = differences.iter().copied().filter(|finding| finding.about == about).collect();
+        if !of.is_empty() {
+            part(page, &of, heading);
+        }
+    }
+    let lines = format!("the lines that differ: {}", proof.changed_lines.join("; "));
+    let _ = writeln!(page, "  {}", paint(FAINT, &wrapped(&lines, 94, "  ")));
+}
+
+/// So many findings of a kind are shown; the JSON document has them all.
+const SHOWN: usize = 24; // not medical: a page of them
+
+/// Some findings under their heading.
 fn part(page: &mut String, found: &[&Finding], heading: &str) {
     let _ = writeln!(page, "  {}", paint(LOUD, &format!("{} {heading}:", counted(found.len() as u64, "finding"))));
-    for (place, finding) in found.iter().enumerate() {
+    for finding in found.iter().take(SHOWN) {
         let _ = writeln!(page, "  - {}", wrapped(&finding.message, 92, "    "));
         let whose = if finding.records > 0 {
-            format!("{}, such as: {}", counted(finding.records, "record"), finding.who)
+            format!("{}, the mildest: {}", counted(finding.records, "combination"), finding.who)
         } else {
             format!("for: {}", finding.who)
         };
         let _ = writeln!(page, "    {}", paint(FAINT, &wrapped(&whose, 92, "    ")));
-        if place == 0 {
-            shown(page, "the record", &finding.record);
-            if let Some(other) = &finding.compared_with {
-                shown(page, "compared with", other);
-            }
-        }
+    }
+    if found.len() > SHOWN {
+        let _ = writeln!(page, "  and {} more; `--json` has them all", found.len() - SHOWN);
+    }
+}
+
+/// The mildest record of the first finding, after all words.
+fn record(page: &mut String, proof: &Proof<'_>) {
+    let all = || proof.findings.iter().chain(&proof.new_edition).filter(|finding| !finding.record.is_empty());
+    // A fault by itself before one that is only against the edition.
+    let Some(first) = all().find(|finding| !finding.is_of_edition()).or_else(|| all().next()) else { return };
+    let _ = writeln!(page, "  the mildest record of: {}", wrapped(&first.message, 92, "    "));
+    shown(page, "the record", &first.record);
+    if let Some(other) = &first.compared_with {
+        shown(page, "compared with", other);
     }
 }
 
@@ -139,9 +163,15 @@ fn counts(page: &mut String, proof: &Proof<'_>, took: Duration) {
     let _ = writeln!(
         page,
         "  {}, {}, {} with the next worse record",
-        paint(VALUE, &counted(walked.records, "record")),
+        paint(VALUE, &counted(walked.records, "combination")),
         counted(walked.distinct_plans, "distinct plan"),
         counted(walked.cover_comparisons, "comparison")
+    );
+    let facts = kinds_of_record(proof);
+    let _ = writeln!(
+        page,
+        "  ({} by their facts, with safe arcs, the protocol asked for and the options)",
+        if facts == 1 { "1 kind of record".into() } else { format!("{} kinds of record", grouped(facts)) }
     );
     let whole = match proof.prescriptions {
         0 => "exercises, goals and activities hang on these plans and are checked when a prescription is issued; \
@@ -186,6 +216,12 @@ fn space(page: &mut String, proof: &Proof<'_>) {
         let line = format!("changes no plan: {} ({because})", names.join(", "));
         let _ = writeln!(page, "  {}", wrapped(&line, 94, "    "));
     }
+}
+
+/// How many kinds of record there are by their facts alone.
+fn kinds_of_record(proof: &Proof<'_>) -> u64 {
+    let beside = proof.space.axes.iter().filter(|axis| !matches!(axis.what, proof::What::Fact(_)));
+    proof.walked.records / beside.map(|axis| axis.classes.len() as u64).product::<u64>()
 }
 
 fn counted(count: u64, what: &str) -> String {

@@ -109,7 +109,7 @@ impl<'f> DenseRules<'f> {
             && self.rises(plan)
             && self.is_lifted(plan, facts, protocols)
             && self.opens_in_time(plan, protocols)
-            && (facts.safe_arcs.iter().next().is_some() || still_days(plan).beyond_caps().is_empty())
+            && still_days(plan).beyond_caps_under(!facts.safe_arcs.is_empty()).is_empty()
     }
 
     /// The protocol the family selects.

@@ -24,9 +24,7 @@ pub fn faults_of_plan(book: &Rulebook<'_>, plan: &Plan, facts: &Facts, requested
     faults.extend(falls(plan));
     faults.extend(never_lifted(&in_force, plan));
     faults.extend(too_late(&in_force, plan));
-    if facts.safe_arcs.iter().next().is_none() {
-        faults.extend(stillness(plan).beyond_caps());
-    }
+    faults.extend(stillness(plan).beyond_caps_under(!facts.safe_arcs.is_empty()));
     faults.sort_by_key(|fault| (fault.harm, fault.from_day));
     faults
 }

@@ -44,6 +44,14 @@ impl Stillness {
         }
     }
 
+    /// What exceeds the caps; what a safe arc of the record holds still is a question to the surgeon and no fault.
+    pub fn beyond_caps_under(&self, safe_arcs: bool) -> Vec<Fault> {
+        let mut faults = self.beyond_caps();
+        // Arcs bind the shoulder alone: the sling and the elbow keep their caps.
+        faults.retain(|fault| !safe_arcs || fault.kind != WITHOUT_PASSIVE);
+        faults
+    }
+
     /// What exceeds the caps.
     ///
     /// # Source
@@ -53,7 +61,7 @@ impl Stillness {
             (
                 self.without_passive,
                 ids::CAP_WITHOUT_PASSIVE_MOTION,
-                "too-long-without-passive-motion",
+                WITHOUT_PASSIVE,
                 "no passive motion of the shoulder that is of use",
             ),
             (self.in_sling, ids::CAP_IN_SLING, "too-long-in-the-sling", "the sling, weaning counted"),
@@ -86,6 +94,8 @@ impl Stillness {
             .collect()
     }
 }
+
+const WITHOUT_PASSIVE: &str = "too-long-without-passive-motion";
 
 const ELBOW: Key = Key::any(Joint::Elbow, Movement::Flexion, Mode::Active);
 

@@ -39,6 +39,16 @@ fn protocols(family: &Family, sink: &mut Sink) {
             named.push((cap, format!("the rule `{}`", rule.id), rule.span));
         }
     }
+    if file.on_request.iter().any(|request| request.protocol == file.default) {
+        sink.push(
+            Diagnostic::error(
+                "default-on-request",
+                format!("`{}` is only given on request, and is the default", file.default),
+            )
+            .at(whole)
+            .help("take another protocol as the default"),
+        );
+    }
     for (id, by, span) in named {
         if family.protocol(id).is_none() {
             let fault = Diagnostic::error(

@@ -182,6 +182,19 @@ fn an_option_changes_something() {
 }
 
 #[test]
+fn what_is_given_on_request_is_no_default() {
+    let mut files = FILES;
+    let text = format!("{}\n[[on_request]]\nprotocol = \"quick\"\nevidence = [\"slower-principle\"]\n", files[0].1);
+    files[0].1 = &text;
+    let found = findings(&files);
+    assert_eq!(found.len(), 1, "{found:#?}");
+    assert!(
+        found[0].contains("default-on-request: `quick` is only given on request, and is the default"),
+        "{found:#?}"
+    );
+}
+
+#[test]
 fn a_visit_ends_after_it_begins() {
     let visit = "[[visit]]\npurpose = \"wound\"\ndue = \"day 14\"\nlatest = \"day 10\"\nevidence = [\"wound-visit-from\", \"wound-visit-until\"]\n";
     let mut files = FILES;
