@@ -82,6 +82,9 @@ pub struct Prescribe {
     /// The record of the other shoulder's live prescription
     #[arg(long, value_name = "RECORD")]
     pub other: Option<PathBuf>,
+    /// The settings of the other shoulder's prescription
+    #[arg(long, value_name = "FILE", requires = "other")]
+    pub other_settings: Option<PathBuf>,
     /// Print the reason of every line
     #[arg(long)]
     pub why: bool,

@@ -26,6 +26,7 @@ pub(crate) fn all(
     spans: &[SpanOfDays],
     opened: &Opened,
     on: Option<u16>,
+    others_settings: bool,
     sink: &mut Sink,
 ) -> Vec<String> {
     let mut cautions = remarks(context);
@@ -35,9 +36,14 @@ pub(crate) fn all(
     cautions.extend(stiffness::cautions(context.dated, settings));
     cautions.extend(waiting(context, opened, on));
     if context.sessions.other.is_some() {
-        cautions.push(
-            "the plan of the other shoulder is taken as dated, as if each of its stages were opened at its gate: where one is not, ask before an exercise leans on that arm; its own settings (holds, another protocol, options) are not read".into(),
-        );
+        let settings = if others_settings {
+            "its holds, go-backs, options and protocol are taken from its settings, and its loosenings are left aside"
+        } else {
+            "its own settings (holds, another protocol, options) were not given"
+        };
+        cautions.push(format!(
+            "the plan of the other shoulder is taken as dated, as if each of its stages were opened at its gate: where one is not, ask before an exercise leans on that arm; {settings}"
+        ));
     }
     sling_between(context, spans, sink);
     cautions

@@ -80,7 +80,7 @@ impl Told {
                     family: other.dated.compiled.family,
                     choices: other.dated.choices,
                     facts: &other.dated.facts,
-                    requested: protocol::Requested(None),
+                    requested: other.requested,
                 },
                 days_ahead: i32::try_from(days_between(other.operated_on, context.operated_on)).unwrap_or(i32::MIN),
             }),

@@ -47,6 +47,8 @@ pub struct Case<'c> {
     pub on: Option<Date>,
     /// The record of the other shoulder's live prescription.
     pub other: Option<&'c Record>,
+    /// The settings of the other shoulder's prescription; its loosenings are left aside, which is the stricter side.
+    pub other_settings: Option<&'c Settings>,
     /// Lines of the record's file.
     pub line_of: LineOf<'c>,
 }
@@ -124,7 +126,7 @@ pub(crate) fn with_context<T>(
     }
     let plan = resolve(&compiled, &facts, chosen.requested);
     let horizon = plan.grid.days.last().copied().unwrap_or(0);
-    let backs = backs(case.settings, &compiled, &plan, sink);
+    let backs = backs_of(case.settings, &compiled, &plan, sink);
     let back_days: Vec<BackTo> = backs.iter().map(|(_, back)| *back).collect();
     let mut dated = Dated {
         compiled: &compiled,
@@ -150,14 +152,21 @@ pub(crate) fn with_context<T>(
     let other = OtherPlan::new(case, sink)?;
     let other_compiled =
         other.as_ref().map(|other| Compiled::new(other.family, &other.choices, &arc_days(&other.facts)));
-    let other_dated = other.as_ref().zip(other_compiled.as_ref()).map(|(other, compiled)| Dated {
-        compiled,
-        choices: &other.choices,
-        facts: other.facts,
-        moves: Moves::new(&[], &[], horizon),
-        plan: resolve(compiled, &other.facts, protocol::Requested(None)),
-        loosened: Vec::new(),
-    });
+    let no_settings = Settings::default();
+    let of_other = case.other_settings.unwrap_or(&no_settings);
+    let mut other_requested = protocol::Requested(None);
+    let mut other_dated = None;
+    if let Some((other, compiled)) = other.as_ref().zip(other_compiled.as_ref()) {
+        other_requested = choose::protocol(compiled, &other.facts, of_other, None, sink)?.requested;
+        let plan = resolve(compiled, &other.facts, other_requested);
+        let days: Vec<BackTo> = backs_of(of_other, compiled, &plan, sink).into_iter().map(|(_, back)| back).collect();
+        let moves = Moves::new(&of_other.holds, &days, horizon);
+        let choices = &other.choices;
+        other_dated = Some(Dated { compiled, choices, facts: other.facts, moves, plan, loosened: Vec::new() });
+    }
+    if sink.errors() > errors {
+        return None;
+    }
     let reasons = Reasons { dated: &dated, record: case.record, line_of: case.line_of };
     let sessions = Sessions {
         dated: &dated,
@@ -165,10 +174,11 @@ pub(crate) fn with_context<T>(
         reasons: &reasons,
         operated_on: case.record.operation_date(),
         home_margin: case.settings.home_margin,
-        other: other_dated
-            .as_ref()
-            .zip(case.other)
-            .map(|(dated, record)| Other { dated, operated_on: record.operation_date() }),
+        other: other_dated.as_ref().zip(case.other).map(|(dated, record)| Other {
+            dated,
+            operated_on: record.operation_date(),
+            requested: other_requested,
+        }),
     };
     let context = Context {
         dated: &dated,
@@ -251,7 +261,11 @@ impl<'c> OtherPlan<'c> {
                 .help("write other_arm.shoulder = \"operated\"; until then the stricter of the two is taken"),
             );
         }
-        (sink.errors() == errors).then(|| Some(Self { family, choices: protocol::Choices::of(family), facts }))
+        let choices = match case.other_settings {
+            Some(settings) => choose::options(family, settings, sink),
+            None => protocol::Choices::of(family),
+        };
+        (sink.errors() == errors).then(|| Some(Self { family, choices, facts }))
     }
 }
 
@@ -278,7 +292,7 @@ fn refuse(family: &protocol::Family, record: &Record, facts: &Facts, sink: &mut 
 }
 
 /// Go-backs with their gates; one that would go forward is a fault.
-fn backs(settings: &Settings, compiled: &Compiled<'_>, plan: &plan::Plan, sink: &mut Sink) -> Vec<(usize, BackTo)> {
+fn backs_of(settings: &Settings, compiled: &Compiled<'_>, plan: &plan::Plan, sink: &mut Sink) -> Vec<(usize, BackTo)> {
     let mut backs = Vec::new();
     for back in &settings.backs {
         let place = compiled.stages.iter().position(|stage| *stage == back.stage.value);
@@ -382,6 +396,7 @@ fn compose(case: &Case<'_>, context: &Context<'_>, opened: &Opened, extras: &Ext
             &spans,
             opened,
             case.on.and_then(|on| PostoperativeDay::of(on, operated_on)).map(PostoperativeDay::count),
+            case.other_settings.is_some(),
             sink,
         ),
         loosened: extras.loosened.clone(),

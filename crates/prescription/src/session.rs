@@ -26,6 +26,7 @@ pub(crate) struct Session {
 pub(crate) struct Other<'c> {
     pub dated: &'c Dated<'c>,
     pub operated_on: Date,
+    pub requested: protocol::Requested,
 }
 
 /// Composes sessions.

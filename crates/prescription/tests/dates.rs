@@ -89,6 +89,7 @@ fn prescribe(operation: Date) -> Option<Prescription> {
         openings: &Openings::default(),
         on: None,
         other: None,
+        other_settings: None,
         line_of: &|_| 0,
     };
     prescription::prescribe(&case, &mut sink)

@@ -128,6 +128,7 @@ fn made(text: &str, settings: &str, library: &Library, catalogue: &Catalogue) ->
             openings: &Openings::default(),
             on: None,
             other: None,
+            other_settings: None,
             line_of: &|_| 0,
         };
         prescribe(&case, &mut sink)

@@ -192,6 +192,7 @@ fn with_case<T>(
         openings: &Openings::default(),
         on: None,
         other: None,
+        other_settings: None,
         line_of: &line_of,
     })
 }

@@ -49,6 +49,7 @@ pub fn run(arguments: &May) -> Outcome {
             openings: &openings,
             on: Some(on),
             other: None,
+            other_settings: None,
             line_of: &line_of,
         };
         prescription::may(&case, activity, on, &mut inputs.sink)

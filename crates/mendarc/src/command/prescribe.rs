@@ -21,14 +21,19 @@ pub fn run(arguments: &Prescribe) -> Outcome {
     let settings = inputs.settings(arguments.settings.as_deref());
     let openings = inputs.openings(arguments.opened.as_deref());
     let other = arguments.other.as_deref().map(|path| inputs.record(path));
+    let other_settings = arguments.other_settings.as_deref().map(|path| inputs.settings(Some(path)));
     let (true, Some(record), Some(settings), Some(openings)) = (language, record, settings, openings) else {
         return inputs.fail(schema, arguments.json);
     };
-    if inputs.sink.has_errors() || matches!(on, Some(None)) || matches!(other, Some(None)) {
+    if inputs.sink.has_errors()
+        || matches!(on, Some(None))
+        || matches!(other, Some(None))
+        || matches!(other_settings, Some(None))
+    {
         return inputs.fail(schema, arguments.json);
     }
     let shelf = Shelf::new(&mut inputs.sources, &mut inputs.sink);
-    let (on, other) = (on.flatten(), other.flatten());
+    let (on, other, other_settings) = (on.flatten(), other.flatten(), other_settings.flatten());
     let issued = {
         let line_of = Inputs::line_of(&inputs.sources);
         let case = Case {
@@ -40,6 +45,7 @@ pub fn run(arguments: &Prescribe) -> Outcome {
             openings: &openings,
             on,
             other: other.as_ref(),
+            other_settings: other_settings.as_ref(),
             line_of: &line_of,
         };
         prescription::prescribe(&case, &mut inputs.sink)

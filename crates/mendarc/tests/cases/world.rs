@@ -114,6 +114,7 @@ impl<'s> World<'s> {
             openings: &self.openings,
             on,
             other: self.other.as_ref(),
+            other_settings: None,
             line_of: &line_of,
         };
         Some(then(&case))

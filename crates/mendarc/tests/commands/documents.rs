@@ -163,3 +163,37 @@ fn a_page_that_is_no_terminal_has_no_color() {
         assert!(!run.stdout.contains('\u{1b}') && !run.stderr.contains('\u{1b}'), "{arguments:?}");
     }
 }
+
+/// The other arm's plan is the one its own settings make: a hold there keeps the stick away longer.
+///
+/// By hand: the left shoulder, operated on 16 February, has active motion from its day 42, which is 30 March and day 28
+/// of the right one. Held for 14 days it has it from 13 April, day 42 of the right one, where the stick ends.
+#[test]
+fn the_settings_of_the_other_shoulder_count() {
+    let written = Written::new();
+    let own = std::fs::read_to_string(crate::runs::root().join("examples/small-cuff.toml")).expect("an example");
+    let operated = own.replace("shoulder = \"sound\"", "shoulder = \"operated\"\noperated_on = 2026-02-16");
+    assert_ne!(own, operated);
+    let record = written.file("record.toml", &operated);
+    let other = own.replace("side = \"right\"", "side = \"left\"").replace("date = 2026-03-02", "date = 2026-02-16");
+    let other = written.file("other.toml", other.replace("shoulder = \"sound\"", "shoulder = \"painful\""));
+    let held = written.file("held.toml", "[[hold]]\nfrom_day = 20\ndays = 14\nreason = \"wound\"\n");
+    let has_stick = |more: &[&str]| {
+        let arguments: Vec<&str> =
+            ["prescribe", &record, "--other", &other, "--json"].into_iter().chain(more.iter().copied()).collect();
+        let run = mendarc(&arguments);
+        assert_eq!(run.status, 0, "{}", run.stderr);
+        let document = run.document();
+        let spans = document["spans"].as_array().expect("spans").clone();
+        let on_day = spans.iter().find(|span| {
+            span["from_day"].as_u64().is_some_and(|day| day <= 30)
+                && span["until_day"].as_u64().is_some_and(|day| day > 30)
+        });
+        let lines = on_day.expect("day 30")["exercises"].as_array().expect("exercises").clone();
+        lines.iter().any(|line| line["id"] == "stick-external-rotation")
+    };
+    assert!(has_stick(&[]));
+    assert!(!has_stick(&["--other-settings", &held]));
+    let run = mendarc(&["prescribe", &record, "--other-settings", &held, "--json"]);
+    assert_eq!(run.status, 2, "settings of another shoulder need its record");
+}

@@ -78,6 +78,7 @@ fn with_case<T>(texts: Texts<'_>, sink: &mut Sink, then: impl FnOnce(&Case<'_>, 
         openings: &openings,
         on: texts.on,
         other: other.as_ref(),
+        other_settings: None,
         line_of: &|_| 0,
     };
     Some(then(&case, sink))
