@@ -265,7 +265,7 @@ impl<'c> OtherPlan<'c> {
             Some(settings) => choose::options(family, settings, sink),
             None => protocol::Choices::of(family),
         };
-        (sink.errors() == errors).then(|| Some(Self { family, choices, facts }))
+        (sink.errors() == errors).then_some(Some(Self { family, choices, facts }))
     }
 }
 
