@@ -218,6 +218,7 @@ pub(crate) fn changed(edited: &Family, shipped: &Family) -> Vec<String> {
     let head = |family: &Family| {
         let file = &family.file;
         (
+            file.id.clone(),
             file.title.clone(),
             file.procedure.mask,
             file.default.clone(),

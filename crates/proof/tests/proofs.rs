@@ -261,7 +261,8 @@ fn nothing_of_an_edition_changes_unseen() {
 fn a_line_that_differs_is_never_called_the_same() {
     let shipped = family("cuff");
     type Change = fn(&mut Family);
-    let changes: [(&str, Change); 5] = [
+    let changes: [(&str, Change); 6] = [
+        ("family, its head", |f| f.file.id = "cuffs".into()),
         ("staged, sling 3", |f| protocol(f, "staged").slings[2].position = plan::SlingPosition::InternalRotation),
         ("staged, sling 1", |f| protocol(f, "staged").slings[0].except.clear()),
         ("staged, posture 1", |f| protocol(f, "staged").postures[0].modes = vec![body::Mode::Passive]),
