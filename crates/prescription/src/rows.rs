@@ -50,9 +50,7 @@ pub(crate) fn of_day(
 /// Whether a mode is allowed only lying on the back on a day.
 pub(crate) fn only_lying(dated: &Dated<'_>, mode: body::Mode, day: u16) -> bool {
     let lives = dated.moves.lives(Joint::Shoulder, day);
-    protocols(dated)
-        .flat_map(|protocol| &protocol.postures)
-        .any(|gate| gate.modes.contains(&mode) && lives < gate.until.count())
+    protocols(dated).any(|protocol| protocol.is_only_lying(mode, lives))
 }
 
 /// The chosen protocol and those that cap the plan.

@@ -277,10 +277,8 @@ impl Sessions<'_> {
         {
             reasons.extend(self.reasons.of_limit(lane, day.plan));
         }
-        let (repetitions, repetitions_to) = match used.and_then(|used| used.repetitions) {
-            Some((low, high)) => (low, Some(high)),
-            None => (dose.repetitions, None),
-        };
+        let usual = dose.repetitions;
+        let (repetitions, repetitions_to) = used.map_or((usual, None), |used| used.repetitions_over(usual));
         Ok(ExerciseLine {
             id: entry.id.clone(),
             key: target.key,

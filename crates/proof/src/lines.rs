@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 
 use protocol::Family;
-use protocol::file::{Remark, When};
+use protocol::file::Remark;
 
 use crate::edition::EDITION_CHANGED;
 use crate::finding::{About, Finding};
@@ -149,7 +149,7 @@ fn of_family(add: &mut impl FnMut(String, String, Option<(i64, bool)>), family: 
     for question in &file.questions {
         let name = format!("the question {}", question.id);
         add(format!("{name}, its words"), format!("\"{}\"", question.text), None);
-        add(format!("{name}, when it is asked"), conditions(&question.when), None);
+        add(format!("{name}, when it is asked"), question.when.in_words(), None);
         let offers = question.offers_passive_from.map_or_else(|| "no day".into(), |day| day.to_string());
         add(format!("{name}, passive motion it offers from"), offers, None);
         let not_asked = question.unless_capped_by.as_deref().unwrap_or("no protocol");
@@ -159,10 +159,7 @@ fn of_family(add: &mut impl FnMut(String, String, Option<(i64, bool)>), family: 
     }
     for request in &file.on_request {
         let large = match &request.confirm_large {
-            Some((condition, says)) => {
-                let when = When { all: vec![*condition], any: Vec::new() };
-                format!("with \"{says}\" {}", conditions(&when))
-            }
+            Some((condition, says)) => format!("with \"{says}\" where {}", condition.in_words()),
             None => "never".into(),
         };
         add(format!("`{}` on request, confirmed a second time", request.protocol), large, None);
@@ -179,28 +176,11 @@ fn remarks(
         for remark in list {
             add(
                 format!("`{of}`, the {what} {}", remark.id),
-                format!("\"{}\" {}", remark.title, conditions(&remark.when)),
+                format!("\"{}\" where {}", remark.title, remark.when.in_words()),
                 None,
             );
         }
     }
-}
-
-/// Conditions in words.
-fn conditions(when: &When) -> String {
-    let said = |list: &[protocol::file::Condition], joined: &str| {
-        let of = |condition: &protocol::file::Condition| {
-            let dimension = condition.dimension.get();
-            let classes = dimension.into_iter().flat_map(|dimension| (0..).zip(dimension.classes));
-            let names: Vec<&str> =
-                classes.filter(|(class, _)| condition.mask >> class & 1 != 0).map(|(_, class)| class.name).collect();
-            format!("{} {}", dimension.map_or("", |dimension| dimension.name), names.join(" or "))
-        };
-        list.iter().map(of).collect::<Vec<_>>().join(joined)
-    };
-    let parts: Vec<String> =
-        [said(&when.all, " and "), said(&when.any, ", or ")].into_iter().filter(|p| !p.is_empty()).collect();
-    if parts.is_empty() { String::new() } else { format!("(where {})", parts.join(", with ")) }
 }
 
 /// Every line of the files that is not word for word that of the edition, by its place.

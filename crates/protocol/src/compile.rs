@@ -119,6 +119,22 @@ impl<'f> Compiled<'f> {
         (0_u8..).zip(&self.grid.keys).filter_map(move |(lane, key)| holds(*key).then_some(LaneId(lane)))
     }
 
+    /// What a protocol alone allows, lane after lane: no mode further than the mode it rests on.
+    pub fn alone(&self, protocol: usize) -> Vec<Cell> {
+        let width = self.grid.columns();
+        let mut cells = self.bases[protocol].cells.clone();
+        // The lanes of lower modes come first.
+        for (lane, below) in self.rests_on.iter().enumerate() {
+            let Some(LaneId(below)) = below else { continue };
+            for column in 0..width {
+                let most = cells[usize::from(*below) * width + column];
+                let cell = &mut cells[lane * width + column];
+                *cell = (*cell).min(most);
+            }
+        }
+        cells
+    }
+
     /// The protocol of a place.
     pub fn protocol(&self, place: u8) -> &'f ProtocolFile {
         &self.family.protocols[usize::from(place)]

@@ -1,7 +1,6 @@
 //! Parts of a plan in a few words, the same whichever kind of file they came from.
 
-use operative::DIMENSIONS;
-use protocol::file::{ChoiceIs, Condition, SlingStep, When};
+use protocol::file::{ChoiceIs, SlingStep};
 use quantity::Degrees;
 
 /// "staged, capped by delayed".
@@ -52,24 +51,6 @@ pub fn clinic_day(due: u16, day: u16) -> String {
 pub fn return_to(opened_by_surgeon: bool, note: Option<&str>) -> String {
     let opened = opened_by_surgeon.then_some("when the surgeon opens it");
     opened.into_iter().chain(note).collect::<Vec<_>>().join("; ")
-}
-
-/// "tissue poor or unknown, and any of: …".
-pub(super) fn when(when: &When) -> String {
-    let of = |list: &[Condition], between: &str| list.iter().map(condition).collect::<Vec<_>>().join(between);
-    match (when.all.is_empty(), when.any.is_empty()) {
-        (true, true) => "always".into(),
-        (false, true) => of(&when.all, " and "),
-        (true, false) => of(&when.any, " or "),
-        (false, false) => format!("{} and ({})", of(&when.all, " and "), of(&when.any, " or ")),
-    }
-}
-
-/// "tissue poor/unknown".
-pub(super) fn condition(condition: &Condition) -> String {
-    let Some(dimension) = DIMENSIONS.get(usize::from(condition.dimension.0)) else { return String::new() };
-    let classes = (0_u32..).zip(dimension.classes).filter(|(place, _)| condition.mask & (1 << place) != 0);
-    format!("{} {}", dimension.name, classes.map(|(_, class)| class.name).collect::<Vec<_>>().join("/"))
 }
 
 /// "always from day 0 until day 42, neutral".

@@ -463,7 +463,42 @@ impl Condition {
     }
 }
 
+impl ProtocolFile {
+    /// Whether a mode is allowed only lying on the back on a day.
+    pub fn is_only_lying(&self, mode: Mode, day: u16) -> bool {
+        self.postures.iter().any(|gate| gate.modes.contains(&mode) && day < gate.until.count())
+    }
+}
+
+impl ExerciseUse {
+    /// The repetitions, and those to rise to, in place of the catalogue's usual ones.
+    pub fn repetitions_over(&self, usual: u16) -> (u16, Option<u16>) {
+        self.repetitions.map_or((usual, None), |(low, high)| (low, Some(high)))
+    }
+}
+
+impl Condition {
+    /// In words, such as "tissue poor/unknown".
+    pub fn in_words(&self) -> String {
+        let Some(dimension) = self.dimension.get() else { return String::new() };
+        let classes = (0_u32..).zip(dimension.classes).filter(|(place, _)| self.mask & (1 << place) != 0);
+        format!("{} {}", dimension.name, classes.map(|(_, class)| class.name).collect::<Vec<_>>().join("/"))
+    }
+}
+
 impl When {
+    /// In words, such as "tissue poor/unknown and (tension high or revision yes)".
+    pub fn in_words(&self) -> String {
+        let of =
+            |list: &[Condition], between: &str| list.iter().map(Condition::in_words).collect::<Vec<_>>().join(between);
+        match (self.all.is_empty(), self.any.is_empty()) {
+            (true, true) => "always".into(),
+            (false, true) => of(&self.all, " and "),
+            (true, false) => of(&self.any, " or "),
+            (false, false) => format!("{} and ({})", of(&self.all, " and "), of(&self.any, " or ")),
+        }
+    }
+
     /// Whether the facts satisfy it.
     pub fn holds(&self, facts: &operative::Facts) -> bool {
         self.all.iter().all(|condition| condition.holds(facts))

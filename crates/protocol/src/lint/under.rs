@@ -30,7 +30,7 @@ impl<'f> Under<'f> {
 
     fn new(family: &'f Family, choices: &Choices, option: String) -> Self {
         let compiled = Compiled::new(family, choices, &[]);
-        let allowed = compiled.bases.iter().map(|base| cascaded(&compiled, &base.cells)).collect();
+        let allowed = (0..compiled.bases.len()).map(|place| compiled.alone(place)).collect();
         Self { option, compiled, allowed }
     }
 
@@ -57,19 +57,4 @@ impl<'f> Under<'f> {
     pub(super) fn of_lane(&self, protocol: usize, lane: LaneId, column: usize) -> Cell {
         self.allowed[protocol][usize::from(lane.0) * self.grid().columns() + column]
     }
-}
-
-/// No mode goes further than the mode it rests on; lanes of lower modes come first.
-fn cascaded(compiled: &Compiled<'_>, own: &[Cell]) -> Vec<Cell> {
-    let width = compiled.grid.columns();
-    let mut cells = own.to_vec();
-    for (lane, below) in compiled.rests_on.iter().enumerate() {
-        let Some(LaneId(below)) = below else { continue };
-        for column in 0..width {
-            let most = cells[usize::from(*below) * width + column];
-            let cell = &mut cells[lane * width + column];
-            *cell = (*cell).min(most);
-        }
-    }
-    cells
 }

@@ -33,23 +33,23 @@ impl Course {
         let mut course = Self::empty(0, Cell::NO);
         let file = &family.file;
         let mut say = |text: String| course.say(beside::FAMILY, text);
-        say(format!("for {}", words::condition(&file.procedure)));
+        say(format!("for {}", file.procedure.in_words()));
         say(format!("the default is {}", file.default));
         say(format!("a safe arc without a day binds until stage {}", file.safe_arc_until_stage));
         for protocol in &file.protocols {
             say(format!("has the protocol {protocol}"));
         }
         for (order, select) in (1..).zip(&file.selects) {
-            say(format!("selection {order}, {}: {} where {}", select.id, select.protocol, words::when(&select.when)));
+            say(format!("selection {order}, {}: {} where {}", select.id, select.protocol, select.when.in_words()));
         }
         for request in &file.on_request {
             let twice = request.confirm_large.as_ref().map_or(String::new(), |(condition, says)| {
-                format!(", confirmed once more (\"{says}\") where {}", words::condition(condition))
+                format!(", confirmed once more (\"{says}\") where {}", condition.in_words())
             });
             say(format!("{} only at the surgeon's request{twice}", request.protocol));
         }
         for question in &file.questions {
-            let mut text = format!("asks before signing: {} where {}", question.text, words::when(&question.when));
+            let mut text = format!("asks before signing: {} where {}", question.text, question.when.in_words());
             let unless = question.unless_capped_by.as_ref().map(|id| format!("not where {id} is in force"));
             let only = question.only_when_chosen.as_ref().map(|id| format!("only where {id} is chosen"));
             let offers = question.offers_passive_from.map(|day| format!("offers passive motion from {day}"));
@@ -63,7 +63,7 @@ impl Course {
             say(format!("choice {}: {} (the first is the default)", choice.id, choice.options.join(", ")));
         }
         let remark = |what: &str, remark: &Remark| {
-            format!("{what} {}: {} where {}", remark.id, remark.title, words::when(&remark.when))
+            format!("{what} {}: {} where {}", remark.id, remark.title, remark.when.in_words())
         };
         let own = family.protocols.iter().map(|protocol| &protocol.rules);
         for rules in std::iter::once(&family.rules).chain(own) {
@@ -120,7 +120,7 @@ fn slings(course: &mut Course, rules: &[&Rule]) {
 
 /// When a rule fires and what it does beside its limits.
 fn in_words(rule: &Rule) -> String {
-    let mut text = format!("fires where {}", words::when(&rule.when));
+    let mut text = format!("fires where {}", rule.when.in_words());
     let choice = rule.choice.as_ref().map(words::option);
     let cap = rule.cap.as_ref().map(|cap| format!("{cap} caps the plan"));
     let slings = rule.slings.iter().map(words::sling);

@@ -1,8 +1,8 @@
 //! A protocol by itself: what its file allows before any finding adds to it.
 
-use body::{Joint, Key, Mode};
+use body::{Joint, Key};
 use exercise::{Catalogue, Supervision};
-use plan::{Cell, ExerciseLine, LaneId, SlingPosition, Wear};
+use plan::{Cell, ExerciseLine, SlingPosition, Wear};
 use protocol::file::{ExerciseUse, ProtocolFile};
 use protocol::{Choices, Compiled, Family};
 
@@ -19,11 +19,12 @@ impl Course {
         let compiled = Compiled::new(family, choices, &[]);
         let protocol = &family.protocols[place];
         let mut course = Self::empty(protocol.horizon.count(), Cell::NO);
-        let lying = |key: Key, day: u16| key.joint == Joint::Shoulder && only_lying(protocol, key.mode, day);
+        let lying = |key: Key, day: u16| key.joint == Joint::Shoulder && protocol.is_only_lying(key.mode, day);
         let grid = &compiled.grid;
-        for (key, cells) in grid.keys.iter().zip(cascaded(&compiled, place)) {
+        let alone = compiled.alone(place);
+        for (key, cells) in grid.keys.iter().zip(alone.chunks(grid.columns())) {
             let runs = course.limits.entry(*key).or_default();
-            for (days, cell) in grid.days.windows(2).zip(cells) {
+            for (days, &cell) in grid.days.windows(2).zip(cells) {
                 runs.push(days[0], days[1], Value { cell, only_lying: cell.is_open() && lying(*key, days[0]) });
             }
         }
@@ -51,26 +52,6 @@ impl Course {
     }
 }
 
-/// The values of every lane after the cascade of modes, column by column.
-fn cascaded(compiled: &Compiled<'_>, place: usize) -> Vec<Vec<Cell>> {
-    let grid = &compiled.grid;
-    let mut lanes: Vec<Vec<Cell>> = Vec::with_capacity(grid.keys.len());
-    for (lane, key) in (0_u8..).map(LaneId).zip(&grid.keys) {
-        let below = key.mode.rests_on().and_then(|below| grid.governing(key.in_mode(below)));
-        let below = below.and_then(|LaneId(below)| lanes.get(usize::from(below)));
-        let cells = (0..grid.columns()).map(|column| {
-            let own = compiled.own_value(place as u8, lane, column);
-            below.map_or(own, |below| own.min(below[column]))
-        });
-        lanes.push(cells.collect());
-    }
-    lanes
-}
-
-fn only_lying(protocol: &ProtocolFile, mode: Mode, day: u16) -> bool {
-    protocol.postures.iter().any(|gate| gate.modes.contains(&mode) && day < gate.until.count())
-}
-
 /// The sling on a day; the last step of the file that covers it counts.
 fn worn(protocol: &ProtocolFile, choices: &Choices, day: u16) -> Sling {
     let in_force = protocol.slings.iter().rev().find(|step| {
@@ -96,10 +77,7 @@ fn given<'p>(protocol: &ProtocolFile, used: &'p ExerciseUse) -> Option<(u16, u16
 fn exercise(used: &ExerciseUse, catalogue: &Catalogue) -> Option<Exercise> {
     let entry = catalogue.get(&used.id)?;
     let (target, dose) = entry.target().zip(entry.dose.as_ref())?;
-    let (repetitions, repetitions_to) = match used.repetitions {
-        Some((low, high)) => (low, Some(high)),
-        None => (dose.repetitions, None),
-    };
+    let (repetitions, repetitions_to) = used.repetitions_over(dose.repetitions);
     let mut remarks = Vec::new();
     remarks.extend(used.only_without.as_ref().map(|other| format!("only where {other} is not possible")));
     remarks.extend(used.without_measurement.then(|| "given without a measured value".to_owned()));
