@@ -14,7 +14,8 @@ use crate::session::days_between;
 /// So many faults are told one by one.
 const TOLD: usize = 5; // not medical: keeps a refusal readable
 
-/// Everything the checker is told: the settings as they were written, and no part of the composition.
+/// What the checker is told: settings and openings as they were written. The files, the options, the facts and the
+/// protocol asked for are those the plan was made from; it judges what follows from them by itself.
 pub(crate) struct Told {
     holds: Vec<Held>,
     backs: Vec<WentBack>,

@@ -4,7 +4,7 @@ use std::collections::HashMap;
 
 use operative::{DIMENSIONS, DimensionId, Facts, Record};
 use plan::{Plan, Question, QuestionChange};
-use protocol::{Compiled, Requested, resolve_into};
+use protocol::{Compiled, Decider, Requested, resolve_into};
 use quantity::PostoperativeDay;
 
 use crate::reasons::Reasons;
@@ -176,6 +176,7 @@ pub(crate) fn combinations(facts: &Facts, others: &[&Open]) -> Vec<Facts> {
 /// Plans already composed, by what decides them.
 pub(crate) struct Plans<'c> {
     pub compiled: &'c Compiled<'c>,
+    decider: Decider<'c>,
     requested: Requested,
     known: HashMap<(u8, u128), Plan>,
     spare: Option<Plan>,
@@ -183,7 +184,7 @@ pub(crate) struct Plans<'c> {
 
 impl<'c> Plans<'c> {
     pub(crate) fn new(compiled: &'c Compiled<'c>, requested: Requested) -> Self {
-        Self { compiled, requested, known: HashMap::new(), spare: None }
+        Self { compiled, decider: Decider::new(compiled), requested, known: HashMap::new(), spare: None }
     }
 
     /// The plan for these facts.
@@ -200,7 +201,7 @@ impl<'c> Plans<'c> {
 
     /// The key under which the plan for these facts is kept.
     fn of(&mut self, facts: &Facts) -> (u8, u128) {
-        let decides = self.compiled.decided_by(facts, self.requested);
+        let decides = self.decider.of(facts, self.requested);
         if !self.known.contains_key(&decides) {
             let mut plan = match self.spare.take() {
                 Some(plan) => plan,

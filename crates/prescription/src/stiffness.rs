@@ -1,4 +1,6 @@
 //! The other harm: how long the plan leaves the shoulder, the sling and the elbow still, and what adds to it.
+//!
+//! The checker counts the same runs by code of its own, so that a fault of one of the two does not hide in both.
 
 use body::{Joint, Key, Mode, Movement};
 use evidence::ids;

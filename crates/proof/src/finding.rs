@@ -69,7 +69,6 @@ pub fn findings(space: &Space<'_>, walked: &Walked) -> Vec<Finding> {
     if !walked.partial {
         findings.extend(promises(space, walked));
     }
-    findings.sort_by_key(|finding| (finding.about, std::cmp::Reverse(finding.records)));
     findings
 }
 

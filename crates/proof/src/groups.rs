@@ -36,7 +36,7 @@ pub struct Link {
 impl Groups {
     /// Each class for itself.
     pub fn singly(space: &Space<'_>) -> Self {
-        Self::new(space, |axis, class| (axis, class).1.into())
+        Self::new(space, |_, class| class.into())
     }
 
     /// Classes together that satisfy the same conditions of every rule and selection.

@@ -114,7 +114,7 @@ fn unnamed(changed_lines: &[String]) -> Finding {
 /// By harm; what is wrong by itself before what only differs from the edition; what is about most records first.
 fn sort(findings: &mut [Finding]) {
     findings.sort_by_key(|finding| {
-        (finding.about, finding.kind == EDITION_CHANGED, std::cmp::Reverse(finding.records), finding.from_day)
+        (finding.about, finding.is_of_edition(), std::cmp::Reverse(finding.records), finding.from_day)
     });
 }
 

@@ -1,6 +1,7 @@
 //! The closed space of what a family can be asked: every fact its rules read, every class of each.
 
 use body::Movement;
+use diagnostic::{Diagnostic, Sink, Span};
 use operative::{DIMENSION_COUNT, DIMENSIONS, DimensionId, Facts, Order, SafeArc, SafeArcs, Unknown, dim};
 use protocol::{Choices, Family, Requested};
 use quantity::Degrees;
@@ -194,6 +195,39 @@ impl<'f> Space<'f> {
     /// The class of a point on the axis of something.
     pub fn class_of(&self, point: &[u8], what: What) -> u8 {
         self.axes.iter().zip(point).find(|(axis, _)| axis.what == what).map_or(0, |(_, class)| *class)
+    }
+
+    /// Checks that the family asks for every fact of a record, or sets it aside with a reason.
+    ///
+    /// # Errors
+    /// - `fact-not-read`: nothing asks for it, and it is not set aside
+    /// - `fact-read-after-all`: it is set aside, and a rule or a selection asks for it
+    pub fn check(&self, sink: &mut Sink) {
+        let file = &self.family.file;
+        let name = |id: DimensionId| id.get().map_or("", |dimension| dimension.name);
+        for beside in self.unread() {
+            sink.push(
+                Diagnostic::error(
+                    "fact-not-read",
+                    format!("no line of `{}` asks for \"{}\"", file.id, name(beside.dimension)),
+                )
+                .at(Span { end: file.span.start + 1, ..file.span })
+                .help("add the rule, question, refusal or caution that reads it, or a [[not_read]] with the reason"),
+            );
+        }
+        for set_aside in &file.not_read {
+            if self.axes.iter().any(|axis| axis.what == What::Fact(set_aside.dimension)) {
+                let name = name(set_aside.dimension);
+                sink.push(
+                    Diagnostic::error(
+                        "fact-read-after-all",
+                        format!("\"{name}\" is set aside, and a rule asks for it"),
+                    )
+                    .at(set_aside.span)
+                    .help("take it out of [[not_read]]"),
+                );
+            }
+        }
     }
 
     /// Dimensions of the record that nothing in the family reads and the family does not set aside.

@@ -56,8 +56,6 @@ pub struct Walked {
     pub records: u64,
     /// How many points of the space no record can be, by rule.
     pub excluded: Vec<(&'static str, u64)>,
-    /// How many different plans there are.
-    pub distinct_plans: u64,
     /// How many pairs of a record and the next worse one were compared.
     pub cover_comparisons: u64,
     /// Runs of days on which nothing changes, the most over the options.
@@ -74,6 +72,13 @@ pub struct Walked {
     pub off_grid: Vec<String>,
     /// Records whose own plan was not the one that stands for them.
     pub not_shared: u64,
+}
+
+impl Walked {
+    /// How many different plans there are.
+    pub fn distinct_plans(&self) -> u64 {
+        self.representatives.len() as u64
+    }
 }
 
 /// Walks the whole space of a family.
@@ -128,7 +133,6 @@ fn join(mut all: Walked, one: Walked) -> Walked {
             None => all.excluded.push((rule, count)),
         }
     }
-    all.distinct_plans += one.distinct_plans;
     all.cover_comparisons += one.cover_comparisons;
     all.breakpoints = all.breakpoints.max(one.breakpoints);
     let plans = all.representatives.len();
@@ -240,7 +244,6 @@ impl<'t> Task<'t> {
         };
         let (ids, plans) = self.compose(&rules, manner, watch, &mut walked);
         self.compare(&ids, &plans, watch, &mut walked);
-        walked.distinct_plans = plans.len() as u64;
         walked
     }
 

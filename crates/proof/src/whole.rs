@@ -23,7 +23,7 @@ use crate::witness::{Edge, witness};
 
 /// What came of issuing whole prescriptions.
 #[derive(Debug, Default)]
-pub struct Issued {
+pub struct Whole {
     /// How many were issued and checked.
     pub prescriptions: u64,
     /// What is wrong with them.
@@ -36,14 +36,14 @@ pub struct Issued {
 /// Through the same `prescribe` as the command, with the settings that the point
 /// asks for, a reason and every confirmation. Whatever it refuses is a finding;
 /// so is a goal that neither an exercise of its days nor a remark answers.
-pub fn issue(space: &Space<'_>, walked: &Walked, library: &Library, catalogue: &Catalogue, watch: &Watch) -> Issued {
+pub fn issue(space: &Space<'_>, walked: &Walked, library: &Library, catalogue: &Catalogue, watch: &Watch) -> Whole {
     let arcs: Vec<usize> =
         (0..space.axes.len()).filter(|axis| matches!(space.axes[*axis].what, What::SafeArc(_))).collect();
     let without_arcs = walked.representatives.iter().filter(|(point, _)| arcs.iter().all(|axis| point[*axis] == 0));
     let points: Vec<(&[u8], u64)> = without_arcs.map(|(point, records)| (point.as_slice(), *records)).collect();
     let unknown = dim::OTHER_SHOULDER.get().and_then(|dimension| dimension.unknown_class()).unwrap_or(0);
     let one = |(point, records): (&[u8], u64)| {
-        let mut issued = Issued::default();
+        let mut issued = Whole::default();
         if watch.stop.load(Ordering::Relaxed) {
             return issued;
         }
@@ -72,7 +72,7 @@ pub fn issue(space: &Space<'_>, walked: &Walked, library: &Library, catalogue: &
         }
         issued
     };
-    points.into_par_iter().map(one).reduce(Issued::default, |mut all, one| {
+    points.into_par_iter().map(one).reduce(Whole::default, |mut all, one| {
         all.prescriptions += one.prescriptions;
         for finding in one.findings {
             match all.findings.iter_mut().find(|known| known.message == finding.message) {

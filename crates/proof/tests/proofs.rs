@@ -71,7 +71,13 @@ fn sharing_plans_and_composing_each_come_to_the_same() {
         let shared = walk(&space, Manner::ByRule, &Watch::default());
         let singly = walk(&space, Manner::Singly, &Watch::default());
         let counts = |walked: &proof::Walked| {
-            (walked.records, walked.distinct_plans, walked.cover_comparisons, walked.unsound.len(), walked.looser.len())
+            (
+                walked.records,
+                walked.distinct_plans(),
+                walked.cover_comparisons,
+                walked.unsound.len(),
+                walked.looser.len(),
+            )
         };
         assert_eq!(counts(&shared), counts(&singly));
         assert_eq!(singly.not_shared, 0);

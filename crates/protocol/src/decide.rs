@@ -1,6 +1,6 @@
 //! Which protocol and which rules a record gets, put together class by class.
 
-use operative::DimensionId;
+use operative::{DimensionId, Facts};
 
 use crate::compile::Compiled;
 use crate::resolve::Requested;
@@ -88,6 +88,13 @@ impl<'c> Decider<'c> {
         answers
     }
 
+    /// The protocol and the fired rules for some facts: together with the safe arcs they decide the plan.
+    pub fn of(&self, facts: &Facts, requested: Requested) -> (u8, u128) {
+        let dimensions = (0..).map(DimensionId).zip(facts.classes);
+        let answers = dimensions.map(|(of, class)| self.answers(of, class));
+        self.decide(answers.fold(Answers::NOTHING_ASKED, Answers::and), requested)
+    }
+
     /// The protocol and the fired rules for the answers of every dimension.
     pub fn decide(&self, answers: Answers, requested: Requested) -> (u8, u128) {
         let chosen = requested.0.map_or_else(|| self.selected(answers), usize::from);
@@ -103,6 +110,36 @@ impl<'c> Decider<'c> {
         match fire.checked_ilog2() {
             Some(last) => self.compiled.selects[last as usize].1,
             None => self.compiled.default,
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::{Choices, Library, resolve};
+    use diagnostic::{FileId, Sink};
+    use operative::{DIMENSION_COUNT, DIMENSIONS, SafeArcs, dim};
+    use proptest::prelude::*;
+
+    proptest! {
+        /// Class by class it is decided as it is composed.
+        #[test]
+        fn what_is_decided_is_what_is_composed(
+            drawn in prop::collection::vec(any::<prop::sample::Index>(), DIMENSION_COUNT),
+            asked in prop::option::of(0..3_u8),
+        ) {
+            let mut next = 0..;
+            let library = Library::shipped(|_, _| FileId(next.next().unwrap_or_default()), &mut Sink::new());
+            let family = library.families.iter().find(|family| family.file.id == "cuff").expect("it is shipped");
+            let compiled = Compiled::new(family, &Choices::of(family), &[]);
+            let nobody = Facts { classes: [0; DIMENSION_COUNT], safe_arcs: SafeArcs::default() };
+            let facts = (0..).map(DimensionId).zip(DIMENSIONS).zip(drawn).fold(nobody, |facts, ((id, of), drawn)| {
+                facts.with(id, drawn.index(of.classes.len()) as u8)
+            });
+            let facts = facts.with(dim::PROCEDURE, 0);
+            let plan = resolve(&compiled, &facts, Requested(asked));
+            prop_assert_eq!(Decider::new(&compiled).of(&facts, Requested(asked)), (plan.protocol, plan.fired.0));
         }
     }
 }

@@ -151,18 +151,6 @@ fn below_neutral(cell: Cell) -> bool {
 }
 
 impl Compiled<'_> {
-    /// The protocol and the fired rules for some facts: together with the safe arcs they decide the plan.
-    pub fn decided_by(&self, facts: &Facts, requested: Requested) -> (u8, u128) {
-        let chosen = requested.0.map_or_else(|| selected(self, facts), usize::from);
-        let mut fired = RuleSet::default();
-        for (index, rule) in self.rules.iter().enumerate() {
-            if rule.own.is_none_or(|own| own == chosen) && fires(rule, facts) {
-                fired.insert(index);
-            }
-        }
-        (chosen as u8, fired.0)
-    }
-
     /// The classes that each condition on a dimension asks for, over rules and selections.
     pub fn masks_on(&self, dimension: DimensionId) -> Vec<u16> {
         let of_rules = self.rules.iter().flat_map(|rule| rule.all.iter().chain(&rule.any).copied());

@@ -6,7 +6,7 @@ mod watched;
 use std::time::Instant;
 
 use diagnostic::{Diagnostic, Severity};
-use proof::{Manner, Proof, Space, TooMany, What, is_edition_of, points, prove};
+use proof::{Manner, Space, TooMany, is_edition_of, points, prove};
 use protocol::{Family, Library};
 use watched::watched;
 
@@ -46,10 +46,10 @@ pub fn run(arguments: &Check) -> Outcome {
         let what = format!("{}: groups of records", family.file.id);
         match watched(all, &what, |watch| prove(family, shipped, manner, watch)) {
             Ok(mut proof) => {
-                unread(family, &proof, &mut inputs);
+                proof.space.check(&mut inputs.sink);
                 if arguments.whole {
                     let what = format!("{}: whole prescriptions", family.file.id);
-                    let all = 2 * proof.walked.distinct_plans;
+                    let all = 2 * proof.walked.distinct_plans();
                     watched(all, &what, |watch| proof.issue(&library, &shelf.catalogue, watch));
                 }
                 proofs.push((proof, started.elapsed()));
@@ -74,29 +74,6 @@ pub fn run(arguments: &Check) -> Outcome {
     let holds = proofs.iter().all(|(proof, _)| proof.holds());
     let finished = inputs.finish(written);
     if holds { finished } else { finished.max(Outcome::Findings) }
-}
-
-/// A fact of a record that nothing in the family reads, and that is not set aside with a reason.
-fn unread(family: &Family, proof: &Proof<'_>, inputs: &mut Inputs) {
-    for beside in proof.space.unread() {
-        let name = beside.dimension.get().map_or("", |dimension| dimension.name);
-        inputs.sink.push(
-            Diagnostic::error("fact-not-read", format!("no line of `{}` asks for \"{name}\"", family.file.id))
-                .at(diagnostic::Span { end: family.file.span.start + 1, ..family.file.span })
-                .help("add the rule, question, refusal or caution that reads it, or a [[not_read]] with the reason"),
-        );
-    }
-    for set_aside in &family.file.not_read {
-        let read = proof.space.axes.iter().any(|axis| axis.what == What::Fact(set_aside.dimension));
-        if read {
-            let name = set_aside.dimension.get().map_or("", |dimension| dimension.name);
-            inputs.sink.push(
-                Diagnostic::error("fact-read-after-all", format!("\"{name}\" is set aside, and a rule asks for it"))
-                    .at(set_aside.span)
-                    .help("take it out of [[not_read]]"),
-            );
-        }
-    }
 }
 
 fn too_many_records(family: &Family, too_many: &TooMany, manner: Manner) -> Diagnostic {

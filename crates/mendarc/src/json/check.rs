@@ -169,7 +169,7 @@ fn of_proof(proof: &Proof<'_>, took: Duration) -> OfFamily {
             .collect(),
         excluded: walked.excluded.iter().map(|(rule, records)| Excluded { rule, records: *records }).collect(),
         records: walked.records,
-        distinct_plans: walked.distinct_plans,
+        distinct_plans: walked.distinct_plans(),
         cover_comparisons: walked.cover_comparisons,
         prescriptions: proof.prescriptions,
         breakpoints: walked.breakpoints,

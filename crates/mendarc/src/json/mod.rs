@@ -9,6 +9,7 @@ pub mod stored;
 
 use ::diagnostic::{Diagnostic as Found, Sources};
 use ::prescription::May;
+use plan::{Allowed, Bound};
 use schemars::JsonSchema;
 use serde::Serialize;
 use sha2::{Digest, Sha256};
@@ -63,6 +64,27 @@ pub fn first_days(
         cautions: usual_cautions(),
         diagnostics: diagnostics::all(found, sources),
     })
+}
+
+/// A limit in the words and numbers of the documents: the word, then degrees, kilograms or percent.
+pub(crate) struct Bounds {
+    pub word: &'static str,
+    pub deg: Option<f64>,
+    pub kg: Option<f64>,
+    pub percent: Option<f64>,
+}
+
+impl Bounds {
+    pub(crate) fn of(allowed: Allowed) -> Self {
+        let word = |word| Self { word, deg: None, kg: None, percent: None };
+        match allowed {
+            Allowed::No => word("no"),
+            Allowed::Free => word("free"),
+            Allowed::UpTo(Bound::Angle(angle)) => Self { deg: Some(angle.number()), ..word("up_to") },
+            Allowed::UpTo(Bound::Load(load)) => Self { kg: Some(load.number()), ..word("up_to") },
+            Allowed::UpTo(Bound::Effort(effort)) => Self { percent: Some(effort.number()), ..word("up_to") },
+        }
+    }
 }
 
 /// The usual cautions, which stand in every document.

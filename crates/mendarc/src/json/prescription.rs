@@ -1,11 +1,11 @@
 //! The prescription as data: `mendarc.prescription/1`.
 
 use ::diagnostic::{Diagnostic as Found, Sources};
-use plan::{Allowed, Bound, ExerciseLine, GoalLine, LimitRow, SlingLine, SpanOfDays};
+use plan::{ExerciseLine, GoalLine, LimitRow, SlingLine, SpanOfDays};
 use schemars::JsonSchema;
 use serde::Serialize;
 
-use super::{Diagnostic, Reason, diagnostics, reason};
+use super::{Bounds, Diagnostic, Reason, diagnostics, reason};
 use crate::shelf::Shelf;
 
 /// A dated prescription for one shoulder. Angles are degrees, loads kilograms, dates ISO 8601;
@@ -436,30 +436,19 @@ fn sling(sling: &SlingLine) -> Sling {
 }
 
 fn limit(row: &LimitRow) -> Limit {
-    let (allowed, bound) = match row.allowed {
-        Allowed::No => ("no", None),
-        Allowed::UpTo(bound) => ("up_to", Some(bound)),
-        Allowed::Free => ("free", None),
-    };
-    let mut limit = Limit {
+    let Bounds { word, deg, kg, percent } = Bounds::of(row.allowed);
+    Limit {
         joint: row.key.joint.name(),
         movement: row.key.movement.name(),
         position: row.key.position.name(),
         mode: row.key.mode.name(),
-        allowed,
-        max_deg: None,
-        max_load_kg: None,
-        max_effort_percent: None,
+        allowed: word,
+        max_deg: deg,
+        max_load_kg: kg,
+        max_effort_percent: percent,
         only_lying: row.only_lying,
         reasons: reason::all(&row.reasons),
-    };
-    match bound {
-        Some(Bound::Angle(angle)) => limit.max_deg = Some(angle.number()),
-        Some(Bound::Load(load)) => limit.max_load_kg = Some(load.number()),
-        Some(Bound::Effort(effort)) => limit.max_effort_percent = Some(effort.number()),
-        None => {}
     }
-    limit
 }
 
 fn goal(goal: &GoalLine) -> Goal {

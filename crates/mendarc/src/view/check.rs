@@ -164,7 +164,7 @@ fn counts(page: &mut String, proof: &Proof<'_>, took: Duration) {
         page,
         "  {}, {}, {} with the next worse record",
         paint(VALUE, &counted(walked.records, "combination")),
-        counted(walked.distinct_plans, "distinct plan"),
+        counted(walked.distinct_plans(), "distinct plan"),
         counted(walked.cover_comparisons, "comparison")
     );
     let facts = kinds_of_record(proof);

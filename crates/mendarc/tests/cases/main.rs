@@ -13,8 +13,6 @@ mod one_day;
 mod story;
 mod world;
 
-use std::path::Path;
-
 use mendarc::shelf::Shelf;
 
 /// What is wrong in a story, each with its line.
@@ -29,14 +27,7 @@ fn faults(text: &str, shelf: &Shelf) -> Vec<String> {
 #[test]
 fn every_case_holds() {
     let shelf = shelf();
-    let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("../../cases");
-    let mut files: Vec<_> = std::fs::read_dir(&folder)
-        .expect("the folder of cases can be listed")
-        .map(|file| file.expect("a file of the folder").path())
-        .filter(|path| path.extension().is_some_and(|ending| ending == "md"))
-        .filter(|path| path.file_name().is_some_and(|name| name != "README.md"))
-        .collect();
-    files.sort();
+    let files = judged::stories();
     let count = files.len();
     let judge = |path: &std::path::PathBuf| -> Vec<String> {
         let text = std::fs::read_to_string(path).expect("a case is text");

@@ -1,7 +1,6 @@
 //! Who catches a change: the checker of the files, the proof, or a story.
 
 use std::collections::HashMap;
-use std::path::Path;
 use std::sync::Mutex;
 
 use diagnostic::{FileId, Severity, Sink, Sources};
@@ -58,14 +57,7 @@ pub struct Judge {
 
 impl Judge {
     pub fn new() -> Self {
-        let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("../../cases");
-        let mut files: Vec<_> = std::fs::read_dir(&folder)
-            .expect("the folder of cases can be listed")
-            .map(|file| file.expect("a file of the folder").path())
-            .filter(|path| path.extension().is_some_and(|ending| ending == "md"))
-            .filter(|path| path.file_name().is_some_and(|name| name != "README.md"))
-            .collect();
-        files.sort();
+        let files = judged::stories();
         let mut scenes = Vec::new();
         for path in files {
             let story = path.file_stem().unwrap_or_default().to_string_lossy().into_owned();

@@ -2,13 +2,13 @@
 
 use exercise::Kind;
 use jiff::ToSpan;
-use plan::{Allowed, Bound, Cell, Prescription};
+use plan::{Allowed, Bound, Cell};
 use prescription::Answer;
 use proptest::prelude::*;
 use quantity::{Degrees, Kilograms, Percent};
 
 use crate::judged::Told;
-use crate::plans::{SHIPPED, Texts, may, prescribe};
+use crate::plans::{SHIPPED, Texts, may, opened, prescribe};
 use crate::records::{choice, record};
 
 /// Holds and a go-back by chance, in the settings.
@@ -59,17 +59,6 @@ fn loosened() -> impl Strategy<Value = String> {
         .prop_map(|margin| format!("home_margin = \"{margin} deg\"\nhome_margin_reason = \"a careful patient\"\n"));
     (prop::option::of(margin), prop::option::of(loosening))
         .prop_map(|(margin, loosening)| margin.unwrap_or_default() + &loosening.unwrap_or_default())
-}
-
-/// The first `count` stages after the first, each opened some days after its gate.
-fn opened(p: &Prescription, count: usize, late: i64) -> String {
-    let stages = p.stages.iter().skip(1).take(count);
-    stages
-        .map(|stage| {
-            let on = stage.from.saturating_add(late.days()).max(p.operated_on);
-            format!("[[opened]]\nstage = \"{}\"\non = {on}\nby = \"surgeon\"\n", stage.id)
-        })
-        .collect()
 }
 
 /// The next value above one.

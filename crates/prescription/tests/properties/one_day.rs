@@ -8,19 +8,8 @@ use prescription::Answer;
 use proptest::prelude::*;
 
 use crate::inside::fault;
-use crate::plans::{SHIPPED, Texts, governing, looser, may, prescribe, span};
+use crate::plans::{SHIPPED, Texts, governing, looser, may, opened, prescribe, span};
 use crate::records::{choice, record};
-
-/// The first `count` stages after the first, each opened some days after its gate.
-fn opened(p: &Prescription, count: usize, late: i64) -> String {
-    let stages = p.stages.iter().skip(1).take(count);
-    stages
-        .map(|stage| {
-            let on = stage.from.saturating_add(late.days()).max(p.operated_on);
-            format!("[[opened]]\nstage = \"{}\"\non = {on}\nby = \"surgeon\"\n", stage.id)
-        })
-        .collect()
-}
 
 fn on_day(p: &Prescription, day: u16) -> Date {
     p.operated_on.saturating_add(i64::from(day).days())

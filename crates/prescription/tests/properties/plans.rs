@@ -5,6 +5,7 @@ use std::sync::LazyLock;
 use body::{ALL_KEYS, Joint, Key, Position};
 use diagnostic::{FileId, Sink};
 use exercise::Catalogue;
+use jiff::ToSpan;
 use jiff::civil::Date;
 use plan::{Allowed, Cell, LimitRow, Prescription, SlingLine, SpanOfDays};
 use prescription::{Case, May, Settings};
@@ -130,4 +131,15 @@ pub fn looser_day(one: &Prescription, than: &Prescription) -> Option<String> {
         let (one, than) = (span(one, day), span(than, day));
         looser(&one.limits, &one.sling, (&than.limits, &than.sling)).map(|how| format!("day {day}: {how}"))
     })
+}
+
+/// The first `count` stages after the first, each opened some days after its gate.
+pub fn opened(p: &Prescription, count: usize, late: i64) -> String {
+    let stages = p.stages.iter().skip(1).take(count);
+    stages
+        .map(|stage| {
+            let on = stage.from.saturating_add(late.days()).max(p.operated_on);
+            format!("[[opened]]\nstage = \"{}\"\non = {on}\nby = \"surgeon\"\n", stage.id)
+        })
+        .collect()
 }

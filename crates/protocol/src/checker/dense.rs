@@ -6,7 +6,7 @@ use plan::{Bound, Cell, Grid, Plan, SlingPosition, Wear};
 
 use super::arcs::{ArcSays, arc_says};
 use super::explain::latest_passive;
-use super::rulebook::{InForce, Line, Rulebook, of_protocol, of_rule};
+use super::rulebook::{Line, Rulebook, of_protocol, of_rule};
 use super::stillness::still_days;
 use crate::file::{ProtocolFile, Rule};
 use crate::library::chosen;
@@ -211,11 +211,6 @@ impl<'f> DenseRules<'f> {
 
     fn lane<'p>(&self, plan: &'p Plan, lane: usize) -> &'p [Cell] {
         &plan.cells[lane * self.columns..][..self.columns]
-    }
-
-    /// What is in force for some facts, to explain a plan that is not sound.
-    pub fn in_force(&self, facts: &Facts, requested: Requested) -> InForce<'f> {
-        self.book.in_force(facts, requested)
     }
 }
 

@@ -4,11 +4,12 @@ use ::prescription::compare::{
     BesideChange, ExerciseChange, FirstChange, LimitChange, Line, LineChange, LineKind, Scope, SlingChange, Which,
 };
 use ::prescription::{OpenQuestion, QuestionAnswer};
-use plan::{Allowed, Bound};
+use plan::Allowed;
 
 use super::{
     About, Answer, Asked, Beside, Change, Dose, Exercise, First, Limit, Point, Question, Said, Sling, Together, Worn,
 };
+use crate::json::Bounds;
 use crate::shelf::Shelf;
 
 pub(super) fn about(scope: &Scope) -> About {
@@ -41,19 +42,8 @@ pub(super) fn change(of: &LimitChange, about: &About) -> Change {
 }
 
 fn limit(allowed: Allowed, only_lying: bool) -> Limit {
-    let (name, bound) = match allowed {
-        Allowed::No => ("no", None),
-        Allowed::UpTo(bound) => ("up_to", Some(bound)),
-        Allowed::Free => ("free", None),
-    };
-    let mut limit = Limit { allowed: name, max_deg: None, max_load_kg: None, max_effort_percent: None, only_lying };
-    match bound {
-        Some(Bound::Angle(angle)) => limit.max_deg = Some(angle.number()),
-        Some(Bound::Load(load)) => limit.max_load_kg = Some(load.number()),
-        Some(Bound::Effort(effort)) => limit.max_effort_percent = Some(effort.number()),
-        None => {}
-    }
-    limit
+    let Bounds { word, deg, kg, percent } = Bounds::of(allowed);
+    Limit { allowed: word, max_deg: deg, max_load_kg: kg, max_effort_percent: percent, only_lying }
 }
 
 pub(super) fn sling(of: &SlingChange, about: &About) -> Sling {
