@@ -53,6 +53,27 @@ pub struct Case<'c> {
     pub line_of: LineOf<'c>,
 }
 
+/// Nothing opened beyond the first stage.
+static NOTHING_OPENED: Openings = Openings(Vec::new());
+
+impl<'c> Case<'c> {
+    /// A record under settings: nothing opened, no day asked about, no other shoulder, no lines of a file.
+    pub fn new(library: &'c Library, catalogue: &'c Catalogue, record: &'c Record, settings: &'c Settings) -> Self {
+        Self {
+            library,
+            catalogue,
+            record,
+            settings,
+            protocol: None,
+            openings: &NOTHING_OPENED,
+            on: None,
+            other: None,
+            other_settings: None,
+            line_of: &|_| 0,
+        }
+    }
+}
+
 impl std::fmt::Debug for Case<'_> {
     fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
         f.debug_struct("Case").field("operated_on", &self.record.operation_date()).finish_non_exhaustive()

@@ -5,7 +5,7 @@
 use diagnostic::{FileId, Sink};
 use jiff::civil::Date;
 use plan::Prescription;
-use prescription::{Case, Openings, Settings};
+use prescription::{Case, Settings};
 use quantity::PostoperativeDay;
 
 const TABLE: &str = include_str!("dates.csv");
@@ -80,17 +80,7 @@ fn prescribe(operation: Date) -> Option<Prescription> {
     let record = operative::read(FileId(0), &text, &mut sink)?;
     let library = protocol::Library::shipped(|_, _| FileId(0), &mut sink);
     let catalogue = exercise::shipped(&mut sink, |_, _| FileId(0));
-    let case = Case {
-        library: &library,
-        catalogue: &catalogue,
-        record: &record,
-        settings: &Settings::default(),
-        protocol: None,
-        openings: &Openings::default(),
-        on: None,
-        other: None,
-        other_settings: None,
-        line_of: &|_| 0,
-    };
+    let settings = Settings::default();
+    let case = Case::new(&library, &catalogue, &record, &settings);
     prescription::prescribe(&case, &mut sink)
 }

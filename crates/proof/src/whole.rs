@@ -12,7 +12,7 @@ use diagnostic::{FileId, Severity, Sink};
 use exercise::Catalogue;
 use operative::dim;
 use plan::{GoalLine, Prescription};
-use prescription::{Case, Openings, prescribe};
+use prescription::{Case, prescribe};
 use protocol::Library;
 use rayon::prelude::*;
 
@@ -119,18 +119,7 @@ fn made(text: &str, settings: &str, library: &Library, catalogue: &Catalogue) ->
     let record = operative::read(FileId(0), text, &mut sink);
     let settings = prescription::read_settings(FileId(1), settings, &mut sink);
     let issued = record.zip(settings).and_then(|(record, settings)| {
-        let case = Case {
-            library,
-            catalogue,
-            record: &record,
-            settings: &settings,
-            protocol: None,
-            openings: &Openings::default(),
-            on: None,
-            other: None,
-            other_settings: None,
-            line_of: &|_| 0,
-        };
+        let case = Case::new(library, catalogue, &record, &settings);
         prescribe(&case, &mut sink)
     });
     issued.ok_or_else(|| {

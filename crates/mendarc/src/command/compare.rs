@@ -184,16 +184,9 @@ fn with_case<T>(
 ) -> T {
     let line_of = Inputs::line_of(&inputs.sources);
     then(&Case {
-        library: &shelf.library,
-        catalogue: &shelf.catalogue,
-        record,
-        settings,
         protocol: arguments.protocol.as_deref(),
-        openings: &Openings::default(),
-        on: None,
-        other: None,
-        other_settings: None,
         line_of: &line_of,
+        ..Case::new(&shelf.library, &shelf.catalogue, record, settings)
     })
 }
 

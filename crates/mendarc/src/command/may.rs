@@ -41,16 +41,11 @@ pub fn run(arguments: &May) -> Outcome {
     let answer = {
         let line_of = Inputs::line_of(&inputs.sources);
         let case = Case {
-            library: &shelf.library,
-            catalogue: &shelf.catalogue,
-            record: &record,
-            settings: &settings,
             protocol: arguments.protocol.as_deref(),
             openings: &openings,
             on: Some(on),
-            other: None,
-            other_settings: None,
             line_of: &line_of,
+            ..Case::new(&shelf.library, &shelf.catalogue, &record, &settings)
         };
         prescription::may(&case, activity, on, &mut inputs.sink)
     };

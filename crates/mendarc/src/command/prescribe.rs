@@ -37,16 +37,13 @@ pub fn run(arguments: &Prescribe) -> Outcome {
     let issued = {
         let line_of = Inputs::line_of(&inputs.sources);
         let case = Case {
-            library: &shelf.library,
-            catalogue: &shelf.catalogue,
-            record: &record,
-            settings: &settings,
             protocol: arguments.protocol.as_deref(),
             openings: &openings,
             on,
             other: other.as_ref(),
             other_settings: other_settings.as_ref(),
             line_of: &line_of,
+            ..Case::new(&shelf.library, &shelf.catalogue, &record, &settings)
         };
         prescription::prescribe(&case, &mut inputs.sink)
     };

@@ -106,16 +106,12 @@ impl<'s> World<'s> {
     fn with_case<T>(&self, on: Option<Date>, then: impl FnOnce(&Case<'_>) -> T) -> Option<T> {
         let line_of = |span: Span| self.sources.get(span.file).map_or(0, |source| source.position(span.start).line);
         let case = Case {
-            library: &self.shelf.library,
-            catalogue: &self.shelf.catalogue,
-            record: self.record.as_ref()?,
-            settings: &self.settings,
             protocol: self.protocol.as_deref(),
             openings: &self.openings,
             on,
             other: self.other.as_ref(),
-            other_settings: None,
             line_of: &line_of,
+            ..Case::new(&self.shelf.library, &self.shelf.catalogue, self.record.as_ref()?, &self.settings)
         };
         Some(then(&case))
     }

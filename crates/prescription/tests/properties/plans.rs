@@ -71,16 +71,10 @@ fn with_case<T>(texts: Texts<'_>, sink: &mut Sink, then: impl FnOnce(&Case<'_>, 
         text => Some(operative::read(FileId(3), text, sink)?),
     };
     let case = Case {
-        library: &SHIPPED.0,
-        catalogue: &SHIPPED.1,
-        record: &record,
-        settings: &settings,
-        protocol: None,
         openings: &openings,
         on: texts.on,
         other: other.as_ref(),
-        other_settings: None,
-        line_of: &|_| 0,
+        ..Case::new(&SHIPPED.0, &SHIPPED.1, &record, &settings)
     };
     Some(then(&case, sink))
 }
