@@ -7,15 +7,15 @@
 use body::Key;
 use plan::words::{of_cell, of_days, of_difference, of_keys, of_length};
 use plan::{Cell, LaneId, Plan};
-use protocol::{Answers, Choices, Compiled, Decider, Family, resolve};
+use protocol::{Choices, Compiled, Decider, Family, resolve};
 use rayon::prelude::*;
 use rustc_hash::FxHashMap;
 
+use crate::count::{Answered, Axes};
 use crate::finding::{About, Finding, record, who};
 use crate::groups::Groups;
 use crate::lines;
 use crate::space::{Space, What};
-use crate::witness::excluded_by;
 
 /// What differs between two editions for some records.
 #[derive(Debug, Clone, PartialEq, Eq, Hash)]
@@ -164,9 +164,6 @@ fn days(family: &Family, choices: &Choices) -> Vec<u16> {
     Compiled::new(family, choices, &[]).grid.days.clone()
 }
 
-/// Where nothing was asked of either edition.
-const NOTHING_ASKED: [Answers; 2] = [Answers::NOTHING_ASKED; 2];
-
 fn of_task(
     space: &Space<'_>,
     (option, protocol, arc): (usize, u8, u8),
@@ -178,72 +175,32 @@ fn of_task(
     let own = Compiled::new(edited, choices, &days(shipped, &of_edition));
     let theirs = Compiled::new(shipped, &of_edition, &days(edited, choices));
     let groups = Groups::by_rule(space, &[&own, &theirs]);
-    let mut compared: FxHashMap<(u8, u128, u8, u128), Harmed> = FxHashMap::default();
-    let varying: Vec<(usize, operative::DimensionId)> = (0..space.axes.len())
-        .filter_map(|axis| match space.axes[axis].what {
-            What::Fact(id) => Some((axis, id)),
-            What::Options | What::Protocol | What::SafeArc(_) => None,
-        })
-        .collect();
-    let fixed = |axis: &crate::space::Axis| match axis.what {
-        What::Options => option as u8,
-        What::Protocol => protocol,
-        What::SafeArc(_) => arc,
-        What::Fact(_) => 0,
+    let held = |axis: usize| match space.axes[axis].what {
+        What::Options => Some((axis, option as u8)),
+        What::Protocol => Some((axis, protocol)),
+        What::SafeArc(_) => Some((axis, arc)),
+        What::Fact(_) => None,
     };
-    let mut point: Vec<u8> = space.axes.iter().map(fixed).collect();
-    let mut facts = space.facts(&point);
-    let requested = space.requested(&point);
-    let mut digits = vec![0; varying.len()];
-    let (decides_own, decides_theirs) = (Decider::new(&own), Decider::new(&theirs));
-    let answers: Vec<Vec<[Answers; 2]>> = varying
-        .iter()
-        .map(|(axis, id)| {
-            let groups = groups.of_axis[*axis].iter();
-            groups
-                .map(|group| [decides_theirs.answers(*id, group.class), decides_own.answers(*id, group.class)])
-                .collect()
-        })
-        .collect();
-    let rest = (0..operative::DIMENSION_COUNT as u8).map(operative::DimensionId);
-    let rest = rest.filter(|id| !varying.iter().any(|(_, known)| known == id)).fold(NOTHING_ASKED, |all, id| {
-        let class = facts.class(id);
-        [all[0].and(decides_theirs.answers(id, class)), all[1].and(decides_own.answers(id, class))]
-    });
-    let mut joined = vec![rest; varying.len() + 1];
+    let axes = Axes::new(space, groups, (0..space.axes.len()).filter_map(held).collect());
+    let (of_own, of_theirs) = (Decider::new(&own), Decider::new(&theirs));
     let (same_own, same_theirs) = (own.same_effect(), theirs.same_effect());
     let effect =
         |same: &[usize], fired: u128| plan::RuleSet(fired).iter().fold(0_u128, |effect, rule| effect | 1 << same[rule]);
-    let looked_at: Vec<bool> = varying.iter().map(|(axis, _)| space.is_looked_at(&space.axes[*axis])).collect();
-    let mut from = 0;
-    let mut excluded = excluded_by(&facts).is_some();
-    loop {
-        for at in from..varying.len() {
-            let of = answers[at][digits[at]];
-            joined[at + 1] = [joined[at][0].and(of[0]), joined[at][1].and(of[1])];
-        }
-
-        if !excluded {
-            let sizes = varying.iter().zip(&digits).map(|((axis, _), digit)| groups.of_axis[*axis][*digit].size);
-            let records = sizes.product::<u64>();
-            let [of_theirs, of_own] = joined[varying.len()];
-            let (a, b) = (decides_theirs.decide(of_theirs, requested), decides_own.decide(of_own, requested));
+    let mut count = axes.start();
+    let mut place = axes.place(&count);
+    let mut answered = [&of_theirs, &of_own].map(|decider| Answered::new(&axes, decider, &place.facts, &count));
+    let requested = space.requested(&place.point);
+    let mut compared: FxHashMap<(u8, u128, u8, u128), Harmed> = FxHashMap::default();
+    for _ in 0..axes.total {
+        if place.excluded.is_none() {
+            let [theirs, own] = &answered;
+            let (a, b) = (of_theirs.decide(theirs.all(), requested), of_own.decide(own.all(), requested));
             let of_plans = compared.entry((a.0, effect(&same_theirs, a.1), b.0, effect(&same_own, b.1)));
-            of_plans.or_insert_with(|| Harmed { records: 0, point: point.clone() }).records += records;
+            of_plans.or_insert_with(|| Harmed { records: 0, point: place.point.clone() }).records += count.weight();
         }
-        let next = (0..varying.len()).rev().find(|at| digits[*at] + 1 < groups.of_axis[varying[*at].0].len());
-        let Some(next) = next else { break };
-        from = next;
-        digits[next] += 1;
-        digits[next + 1..].fill(0);
-        for ((axis, id), digit) in varying.iter().zip(&digits).skip(next) {
-            let class = groups.of_axis[*axis][*digit].class;
-            point[*axis] = class;
-            facts = facts.with(*id, class);
-        }
-        if looked_at[next..].contains(&true) {
-            excluded = excluded_by(&facts).is_some();
-        }
+        let changed = axes.advance(&mut count);
+        axes.follow(&mut place, &count, changed);
+        answered.iter_mut().for_each(|answered| answered.follow(&count, changed));
     }
     let lanes: Vec<Option<LaneId>> = own.grid.keys.iter().map(|key| theirs.grid.governing(*key)).collect();
     let mut harmed = FxHashMap::default();

@@ -6,6 +6,7 @@
 //! and compares it with the plan of every record that is worse in one thing.
 #![deny(missing_docs)]
 
+mod count;
 mod edition;
 mod finding;
 mod groups;

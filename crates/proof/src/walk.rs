@@ -2,16 +2,16 @@
 
 use std::sync::atomic::{AtomicBool, AtomicU64, Ordering};
 
-use operative::{DIMENSION_COUNT, DimensionId, Facts};
+use operative::Facts;
 use plan::{Plan, RuleSet};
 use protocol::checker::DenseRules;
-use protocol::{Answers, Compiled, Decider, resolve, resolve_into};
+use protocol::{Compiled, Decider, resolve, resolve_into};
 use rayon::prelude::*;
 use rustc_hash::{FxHashMap, FxHashSet};
 
+use crate::count::{Answered, Axes, Place};
 use crate::groups::{Groups, Link};
 use crate::space::{Space, What};
-use crate::witness::excluded_by;
 
 /// How the records of a family are gone through.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -104,8 +104,8 @@ pub fn walk(space: &Space<'_>, manner: Manner, watch: &Watch) -> Walked {
                 Manner::ByRule => Groups::by_rule(space, &[&compiled]),
                 Manner::Singly => Groups::singly(space),
             };
-            let fixed = [(options, option), (protocols, protocol)];
-            Task::new(space, &compiled, groups, fixed).run(&space.options[usize::from(option)], manner, watch)
+            let axes = Axes::new(space, groups, vec![(options, option), (protocols, protocol)]);
+            Task { axes, compiled: &compiled }.run(&space.options[usize::from(option)], manner, watch)
         })
         .collect();
     walked.into_iter().fold(Walked::default(), join)
@@ -152,90 +152,14 @@ const NOBODY: u32 = u32::MAX;
 const STRIDE: usize = 4096; // not medical: how often a walk looks up
 
 struct Task<'t> {
-    space: &'t Space<'t>,
+    axes: Axes<'t>,
     compiled: &'t Compiled<'t>,
-    groups: Groups,
-    fixed: [(usize, u8); 2],
-    /// The axes that vary within the task, the slowest first.
-    varying: Vec<Varying>,
-    /// For each axis whether it may make a point one that no record can be.
-    looked_at: Vec<bool>,
-    total: usize,
 }
 
-/// An axis that varies, and how far apart two neighbors on it are.
-#[derive(Debug, Clone, Copy)]
-struct Varying {
-    axis: usize,
-    stride: usize,
-    groups: usize,
-}
-
-/// Counts through the points of a task, each with the number of records it stands for.
-struct Count {
-    /// The group on each varying axis.
-    digits: Vec<usize>,
-    /// The records that the groups up to an axis stand for.
-    weights: Vec<u64>,
-}
-
-impl<'t> Task<'t> {
-    fn new(space: &'t Space<'t>, compiled: &'t Compiled<'t>, groups: Groups, fixed: [(usize, u8); 2]) -> Self {
-        let mut varying = Vec::new();
-        let mut total = 1;
-        for axis in (0..space.axes.len()).rev().filter(|axis| fixed.iter().all(|(fixed, _)| fixed != axis)) {
-            let groups = groups.of_axis[axis].len();
-            varying.push(Varying { axis, stride: total, groups });
-            total *= groups;
-        }
-        varying.reverse();
-        let looked_at = space.axes.iter().map(|axis| space.is_looked_at(axis)).collect();
-        Self { space, compiled, groups, fixed, varying, looked_at, total }
-    }
-
-    fn count(&self) -> Count {
-        let mut count = Count { digits: vec![0; self.varying.len()], weights: vec![1; self.varying.len() + 1] };
-        self.weigh(&mut count, 0);
-        count
-    }
-
-    /// Goes one point further; gives the slowest axis that changed.
-    fn advance(&self, count: &mut Count) -> usize {
-        let mut at = self.varying.len();
-        while at > 0 {
-            at -= 1;
-            count.digits[at] += 1;
-            if count.digits[at] < self.varying[at].groups {
-                break;
-            }
-            count.digits[at] = 0;
-        }
-        self.weigh(count, at);
-        at
-    }
-
-    fn weigh(&self, count: &mut Count, from: usize) {
-        for at in from..self.varying.len() {
-            let group = &self.groups.of_axis[self.varying[at].axis][count.digits[at]];
-            count.weights[at + 1] = count.weights[at] * group.size;
-        }
-    }
-
-    /// The point that a count stands for.
-    fn point(&self, digits: &[usize]) -> Vec<u8> {
-        let mut point = vec![0; self.space.axes.len()];
-        for &(axis, class) in &self.fixed {
-            point[axis] = class;
-        }
-        for (varying, digit) in self.varying.iter().zip(digits) {
-            point[varying.axis] = self.groups.of_axis[varying.axis][*digit].class;
-        }
-        point
-    }
-
+impl Task<'_> {
     fn run(&self, choices: &protocol::Choices, manner: Manner, watch: &Watch) -> Walked {
         let mut walked = Walked { breakpoints: self.compiled.grid.columns(), ..Walked::default() };
-        let rules = match DenseRules::new(self.space.family, choices, &self.compiled.grid, &self.compiled.stages) {
+        let rules = match DenseRules::new(self.axes.space.family, choices, &self.compiled.grid, &self.compiled.stages) {
             Ok(rules) => rules,
             Err(fault) => {
                 walked.off_grid.push(fault);
@@ -255,22 +179,17 @@ impl<'t> Task<'t> {
         watch: &Watch,
         walked: &mut Walked,
     ) -> (Vec<u32>, Vec<Plan>) {
+        let axes = &self.axes;
         let same_effect = self.compiled.same_effect();
         let decider = Decider::new(self.compiled);
-        let answers: Vec<Vec<Answers>> =
-            self.varying.iter().map(|varying| self.answers(&decider, varying.axis)).collect();
-        let mut ids = vec![NOBODY; self.total];
+        let mut ids = vec![NOBODY; axes.total];
         let mut plans: Vec<Plan> = Vec::new();
         let mut known: FxHashMap<(u8, u128), u32> = FxHashMap::default();
         let mut own: Option<Plan> = None;
-        let mut count = self.count();
-        let mut point = self.point(&count.digits);
-        let mut facts = self.space.facts(&point);
-        let mut excluded = excluded_by(&facts);
-        let requested = self.space.requested(&point);
-        // The answers of the axes up to each one; those that do not vary are answered by the mildest class.
-        let mut joined = vec![self.answers_of_the_rest(&decider, &facts); self.varying.len() + 1];
-        join_answers(&mut joined, &answers, &count.digits, 0);
+        let mut count = axes.start();
+        let mut place = axes.place(&count);
+        let mut answered = Answered::new(axes, &decider, &place.facts, &count);
+        let requested = axes.space.requested(&place.point);
         for (index, of_point) in ids.iter_mut().enumerate() {
             if index % STRIDE == 0 && index > 0 {
                 watch.done.fetch_add(STRIDE as u64, Ordering::Relaxed);
@@ -279,19 +198,20 @@ impl<'t> Task<'t> {
                     break;
                 }
             }
-            let weight = count.weights[self.varying.len()];
-            if let Some(excluded) = excluded {
+            let weight = count.weight();
+            let Place { point, facts, .. } = &place;
+            if let Some(excluded) = place.excluded {
                 match walked.excluded.iter_mut().find(|(rule, _)| *rule == excluded.rule) {
                     Some((_, count)) => *count += weight,
                     None => walked.excluded.push((excluded.rule, weight)),
                 }
             } else {
                 walked.records += weight;
-                let (chosen, fired) = decider.decide(joined[self.varying.len()], requested);
+                let (chosen, fired) = decider.decide(answered.all(), requested);
                 let effect = RuleSet(fired).iter().fold(0_u128, |effect, rule| effect | 1 << same_effect[rule]);
                 let id = *known.entry((chosen, effect)).or_insert_with(|| {
-                    let plan = resolve(self.compiled, &facts, requested);
-                    if manner == Manner::ByRule && !rules.is_sound(&plan, &facts, requested) {
+                    let plan = resolve(self.compiled, facts, requested);
+                    if manner == Manner::ByRule && !rules.is_sound(&plan, facts, requested) {
                         walked.unsound.push(Unsound { point: point.clone(), plan: plans.len() });
                     }
                     walked.representatives.push((point.clone(), 0));
@@ -302,8 +222,8 @@ impl<'t> Task<'t> {
                 walked.representatives[id as usize].1 += weight;
                 if manner == Manner::Singly {
                     let own = own.get_or_insert_with(|| plans[0].clone());
-                    resolve_into(self.compiled, &facts, requested, own);
-                    if !rules.is_sound(own, &facts, requested) && walked.unsound.len() < MOST_KEPT {
+                    resolve_into(self.compiled, facts, requested, own);
+                    if !rules.is_sound(own, facts, requested) && walked.unsound.len() < MOST_KEPT {
                         walked.unsound.push(Unsound { point: point.clone(), plan: id as usize });
                     }
                     if !is_same(own, &plans[id as usize]) {
@@ -311,57 +231,29 @@ impl<'t> Task<'t> {
                     }
                 }
             }
-            let changed = self.advance(&mut count);
-            let mut looked_at = false;
-            for (varying, digit) in self.varying.iter().zip(&count.digits).skip(changed) {
-                let class = self.groups.of_axis[varying.axis][*digit].class;
-                point[varying.axis] = class;
-                match self.space.axes[varying.axis].what {
-                    What::Fact(id) => facts = facts.with(id, class),
-                    What::SafeArc(_) => {
-                        facts.safe_arcs = self.space.safe_arcs(&point);
-                        // Plans under other safe arcs are others; arcs change slowest.
-                        known.clear();
-                    }
-                    What::Options | What::Protocol => {}
-                }
-                looked_at |= self.looked_at[varying.axis];
+            let changed = axes.advance(&mut count);
+            // Plans under other safe arcs are others; arcs change slowest.
+            if matches!(axes.what(changed), What::SafeArc(_)) {
+                known.clear();
             }
-            if looked_at {
-                excluded = excluded_by(&facts);
-            }
-            join_answers(&mut joined, &answers, &count.digits, changed);
+            axes.follow(&mut place, &count, changed);
+            answered.follow(&count, changed);
         }
-        watch.done.fetch_add((self.total % STRIDE) as u64, Ordering::Relaxed);
+        watch.done.fetch_add((axes.total % STRIDE) as u64, Ordering::Relaxed);
         (ids, plans)
-    }
-
-    /// What each group of an axis answers.
-    fn answers(&self, decider: &Decider<'_>, axis: usize) -> Vec<Answers> {
-        let of_class = |class: u8| match self.space.axes[axis].what {
-            What::Fact(id) => decider.answers(id, class),
-            What::Options | What::Protocol | What::SafeArc(_) => Answers::NOTHING_ASKED,
-        };
-        self.groups.of_axis[axis].iter().map(|group| of_class(group.class)).collect()
-    }
-
-    /// What the dimensions that are no axes answer.
-    fn answers_of_the_rest(&self, decider: &Decider<'_>, facts: &Facts) -> Answers {
-        let is_axis = |id| self.varying.iter().any(|varying| self.space.axes[varying.axis].what == What::Fact(id));
-        let rest = (0..DIMENSION_COUNT as u8).map(DimensionId).filter(|id| !is_axis(*id));
-        rest.fold(Answers::NOTHING_ASKED, |all, id| all.and(decider.answers(id, facts.class(id))))
     }
 
     /// Compares each point with the next worse one on each axis.
     fn compare(&self, ids: &[u32], plans: &[Plan], watch: &Watch, walked: &mut Walked) {
         let mut compared = Pairs::new(plans.len());
-        let links: Vec<Vec<Vec<Link>>> = self.varying.iter().map(|varying| self.links_from(varying.axis)).collect();
-        let mut count = self.count();
+        let axes = &self.axes;
+        let links: Vec<Vec<Vec<Link>>> = (0..axes.varying.len()).map(|at| axes.links(at)).collect();
+        let mut count = axes.start();
         // Records of the milder side of each cover, by axis and group, each group still counted as often as it is large.
-        let mut compared_from: Vec<Vec<u64>> = self.varying.iter().map(|varying| vec![0; varying.groups]).collect();
+        let mut compared_from: Vec<Vec<u64>> = axes.varying.iter().map(|varying| vec![0; varying.groups]).collect();
         for (index, &mild) in ids.iter().enumerate() {
             if index > 0 {
-                self.advance(&mut count);
+                axes.advance(&mut count);
             }
             if index % STRIDE == 0 && watch.stop.load(Ordering::Relaxed) {
                 walked.partial = true;
@@ -370,8 +262,8 @@ impl<'t> Task<'t> {
             if mild == NOBODY {
                 continue;
             }
-            let weight = count.weights[self.varying.len()];
-            for (at, varying) in self.varying.iter().enumerate() {
+            let weight = count.weight();
+            for (at, varying) in axes.varying.iter().enumerate() {
                 let group = count.digits[at];
                 for link in &links[at][group] {
                     let worse = ids[index + link.to * varying.stride - group * varying.stride];
@@ -385,29 +277,16 @@ impl<'t> Task<'t> {
                     if !is_stricter(&plans[worse as usize], &plans[mild as usize]) && walked.looser.len() < MOST_KEPT {
                         let mut digits = count.digits.clone();
                         digits[at] = link.to;
-                        let (mild, worse) = (self.point(&count.digits), self.point(&digits));
+                        let (mild, worse) = (axes.point(&count.digits), axes.point(&digits));
                         walked.looser.push(LooserThan { mild, worse });
                     }
                 }
             }
         }
-        for (varying, counted) in self.varying.iter().zip(&compared_from) {
-            let groups = self.groups.of_axis[varying.axis].iter();
+        for (at, counted) in compared_from.iter().enumerate() {
+            let groups = axes.groups(at).iter();
             walked.cover_comparisons += groups.zip(counted).map(|(group, counted)| counted / group.size).sum::<u64>();
         }
-    }
-
-    /// The links of an axis, by the group they start from.
-    fn links_from(&self, axis: usize) -> Vec<Vec<Link>> {
-        let from = |group| self.groups.links[axis].iter().filter(move |link| link.from == group).copied().collect();
-        (0..self.groups.of_axis[axis].len()).map(from).collect()
-    }
-}
-
-/// Joins the answers of each axis to those of the axes before it, from one axis on.
-fn join_answers(joined: &mut [Answers], answers: &[Vec<Answers>], digits: &[usize], from: usize) {
-    for at in from..digits.len() {
-        joined[at + 1] = joined[at].and(answers[at][digits[at]]);
     }
 }
 

@@ -6,7 +6,7 @@ mod papers;
 use diagnostic::{Diagnostic, FileId, Sink};
 use operative::Record;
 use prescription::compare::{Course, Scope, Scoped};
-use prescription::{Case, Openings, Settings};
+use prescription::{Case, Settings};
 
 use self::papers::Paper;
 use crate::arguments::Compare;
