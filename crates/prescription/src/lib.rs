@@ -37,5 +37,8 @@ pub use answers::{Answer as QuestionAnswer, OpenQuestion, Together, questions_of
 pub use issue::{Case, LineOf, prescribe};
 pub use may::{Answer, May, may};
 pub use opened::{Opening, Openings, read as read_opened};
-pub use settings::{Back, Clinic, Contact, Hold, Loosening, Prefer, ProtocolChoice, Settings};
+pub use settings::{
+    Back, Clinic, Contact, FeverLimit, Hold, Loosening, Paper, PaperSize, Permission, Practice, Prefer, ProtocolChoice,
+    Settings, Therapy,
+};
 pub use settings_read::read as read_settings;

@@ -11,6 +11,12 @@ use quantity::{Degrees, PostoperativeDay};
 pub struct Settings {
     /// Whom to call.
     pub contact: Contact,
+    /// Who writes.
+    pub practice: Practice,
+    /// What the surgeon says on patients' paper.
+    pub paper: Paper,
+    /// What the surgeon orders of the therapist.
+    pub therapy: Therapy,
     /// When patients are seen.
     pub clinic: Clinic,
     /// Another protocol than the default.
@@ -38,6 +44,94 @@ pub struct Contact {
     pub day: Option<String>,
     /// By night.
     pub night: Option<String>,
+}
+
+/// Who writes: the head of a letter.
+#[derive(Debug, Clone, Default, PartialEq, Eq)]
+pub struct Practice {
+    /// The surgeon.
+    pub surgeon: Option<String>,
+    /// The practice.
+    pub name: Option<String>,
+    /// Where it is.
+    pub address: Option<String>,
+}
+
+/// What the surgeon says on patients' paper.
+#[derive(Debug, Clone, Default, PartialEq)]
+pub struct Paper {
+    /// The size of the sheets.
+    pub size: PaperSize,
+    /// The pain tablets, in the surgeon's own words.
+    pub tablets: Option<String>,
+    /// The fever from which patients call the same day.
+    pub fever: FeverLimit,
+}
+
+body::words! {
+    /// The size of a sheet.
+    PaperSize {
+        /// 210 by 297 mm.
+        A4 = "a4",
+        /// 8.5 by 11 inches.
+        Letter = "letter",
+    }
+}
+
+body::words! {
+    /// The fever from which patients call the same day; the sources disagree.
+    FeverLimit {
+        /// The cautious one.
+        Cautious = "38.0 C",
+        /// The other one.
+        Other = "38.3 C",
+    }
+}
+
+impl Default for PaperSize {
+    fn default() -> Self {
+        Self::A4
+    }
+}
+
+impl Default for FeverLimit {
+    fn default() -> Self {
+        Self::Cautious
+    }
+}
+
+impl FeverLimit {
+    /// Degrees Celsius.
+    pub fn celsius(self) -> f64 {
+        match self {
+            Self::Cautious => evidence::ids::FEVER_SAME_DAY.number(),
+            Self::Other => evidence::ids::FEVER_SAME_DAY_OTHER.number(),
+        }
+    }
+}
+
+/// What the surgeon orders of the therapist; what is left out prints as a line to fill in.
+#[derive(Debug, Clone, Default, PartialEq, Eq)]
+pub struct Therapy {
+    /// Visits a week.
+    pub times_a_week: Option<u16>,
+    /// For how many weeks.
+    pub weeks: Option<u16>,
+    /// Manual therapy; no shipped date.
+    pub manual_therapy: Option<Permission>,
+    /// Exercise in a pool; no shipped date.
+    pub pool: Option<Permission>,
+    /// Traction; no shipped date.
+    pub traction: Option<Permission>,
+}
+
+/// Whether the surgeon allows something, and from when.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Permission {
+    /// Not at all.
+    No,
+    /// From a day on.
+    From(PostoperativeDay),
 }
 
 /// When patients are seen.

@@ -5,9 +5,12 @@ use diagnostic::{Diagnostic, FileId, Sink, Spanned};
 use document::Table;
 use jiff::civil::Weekday;
 use plan::{Bound, Cell};
-use quantity::{Degrees, Kilograms, Percent};
+use quantity::{Degrees, Kilograms, Percent, PostoperativeDay};
 
-use crate::settings::{Back, Clinic, Contact, Hold, Loosening, Prefer, ProtocolChoice, Settings};
+use crate::settings::{
+    Back, Clinic, Contact, FeverLimit, Hold, Loosening, Paper, PaperSize, Permission, Practice, Prefer, ProtocolChoice,
+    Settings, Therapy,
+};
 
 const WEEKDAYS: &[(&str, Weekday)] = &[
     ("Mon", Weekday::Monday),
@@ -28,6 +31,9 @@ pub fn read(file: FileId, text: &str, sink: &mut Sink) -> Option<Settings> {
     let mut table = document::read(file, text, sink)?;
     let settings = Settings {
         contact: table.table("contact", sink).map(|contact| read_contact(contact, sink)).unwrap_or_default(),
+        practice: table.table("practice", sink).map(|practice| read_practice(practice, sink)).unwrap_or_default(),
+        paper: table.table("paper", sink).map(|paper| read_paper(paper, sink)).unwrap_or_default(),
+        therapy: table.table("therapy", sink).map(|therapy| read_therapy(therapy, sink)).unwrap_or_default(),
         clinic: table.table("clinic", sink).map(|clinic| read_clinic(clinic, sink)).unwrap_or_default(),
         choice: table.table("choice", sink).and_then(|choice| read_choice(choice, sink)),
         prefers: table.tables("prefer", sink).into_iter().filter_map(|prefer| read_prefer(prefer, sink)).collect(),
@@ -77,6 +83,98 @@ fn read_contact(mut table: Table<'_>, sink: &mut Sink) -> Contact {
     Contact { day, night }
 }
 
+/// A name or an address fits a line of a letter.
+const LONGEST_NAME: usize = 120; // not medical: room on a page
+/// What a surgeon writes about tablets fits a box on a patient's sheet, and a reason fits beside a line.
+const LONGEST_TEXT: usize = 400; // not medical: room on a page
+
+/// A text that is printed: it says something, and is no longer than its place.
+fn printed(text: Option<Spanned<String>>, most: usize, sink: &mut Sink) -> Option<String> {
+    let text = text?;
+    if !says_something(&text.value) || text.value.chars().any(char::is_control) {
+        sink.push(Diagnostic::error("text-not-printable", "this text can't be printed").at(text.span));
+        return None;
+    }
+    fits(&text, most, sink).then_some(text.value)
+}
+
+/// Whether a text is no longer than its place on paper.
+fn fits(text: &Spanned<String>, most: usize, sink: &mut Sink) -> bool {
+    let length = text.value.chars().count();
+    if length > most {
+        sink.push(
+            Diagnostic::error(
+                "text-too-long",
+                format!("this text has {length} characters, and its place holds {most}"),
+            )
+            .at(text.span)
+            .help("say it shorter"),
+        );
+    }
+    length <= most
+}
+
+fn read_practice(mut table: Table<'_>, sink: &mut Sink) -> Practice {
+    let mut line = |key: &'static str, sink: &mut Sink| {
+        let text = table.text(key, sink);
+        printed(text, LONGEST_NAME, sink)
+    };
+    let practice =
+        Practice { surgeon: line("surgeon", sink), name: line("name", sink), address: line("address", sink) };
+    table.finish(sink);
+    practice
+}
+
+fn read_paper(mut table: Table<'_>, sink: &mut Sink) -> Paper {
+    let size = table.word("size", PaperSize::WORDS, sink).map(|size| size.value).unwrap_or_default();
+    let tablets = table.text("tablets", sink);
+    let tablets = printed(tablets, LONGEST_TEXT, sink);
+    let fever = table.word("fever", FeverLimit::WORDS, sink).map(|fever| fever.value).unwrap_or_default();
+    table.finish(sink);
+    Paper { size, tablets, fever }
+}
+
+fn read_therapy(mut table: Table<'_>, sink: &mut Sink) -> Therapy {
+    let times_a_week = count(&mut table, "times_a_week", DAYS_A_WEEK, sink);
+    let weeks = count(&mut table, "weeks", WEEKS_A_YEAR, sink);
+    let mut permission = |key: &'static str, sink: &mut Sink| read_permission(table.text(key, sink)?, sink);
+    let (manual_therapy, pool, traction) =
+        (permission("manual_therapy", sink), permission("pool", sink), permission("traction", sink));
+    table.finish(sink);
+    Therapy { times_a_week, weeks, manual_therapy, pool, traction }
+}
+
+const DAYS_A_WEEK: u16 = 7; // not medical: a week has seven days
+const WEEKS_A_YEAR: u16 = 52; // not medical: a year has 52 weeks
+
+/// A whole number from 1 on.
+fn count(table: &mut Table<'_>, key: &'static str, most: u16, sink: &mut Sink) -> Option<u16> {
+    let number = table.take(key)?.integer(sink)?;
+    let count = u16::try_from(number.value).ok().filter(|count| (1..=most).contains(count));
+    if count.is_none() {
+        sink.push(Diagnostic::error("out-of-range", format!("`{key}` is from 1 to {most}")).at(number.span));
+    }
+    count
+}
+
+/// "no", or "day 42".
+fn read_permission(written: Spanned<String>, sink: &mut Sink) -> Option<Permission> {
+    if written.value == "no" {
+        return Some(Permission::No);
+    }
+    match PostoperativeDay::parse(&written.value) {
+        Ok(day) => Some(Permission::From(day)),
+        Err(_) => {
+            sink.push(
+                Diagnostic::error("no-such-day", format!("`{}` is neither \"no\" nor a day", written.value))
+                    .at(written.span)
+                    .help("write \"no\", or the first day it is allowed, such as \"day 42\""),
+            );
+            None
+        }
+    }
+}
+
 fn read_clinic(mut table: Table<'_>, sink: &mut Sink) -> Clinic {
     let mut days = Vec::new();
     if let Some(value) = table.take("days") {
@@ -90,9 +188,24 @@ fn read_clinic(mut table: Table<'_>, sink: &mut Sink) -> Clinic {
             holidays.extend(item.date(sink).map(|date| date.value));
         }
     }
-    let time_zone = table.text("time_zone", sink).map(|text| text.value);
+    let time_zone = table.text("time_zone", sink).filter(|zone| is_zone(zone, sink)).map(|text| text.value);
     table.finish(sink);
     Clinic { days, holidays, time_zone }
+}
+
+/// Whether a text has the form of a name in the time zone database; whether it is one is for the calendar to say.
+fn is_zone(zone: &Spanned<String>, sink: &mut Sink) -> bool {
+    let fits = !zone.value.is_empty()
+        && zone.value.len() <= LONGEST_NUMBER
+        && zone.value.chars().all(|c| c.is_ascii_alphanumeric() || "/_+-".contains(c));
+    if !fits {
+        sink.push(
+            Diagnostic::error("no-time-zone", "`clinic.time_zone` names no time zone")
+                .at(zone.span)
+                .help("write a name such as \"Europe/Berlin\""),
+        );
+    }
+    fits
 }
 
 fn read_choice(mut table: Table<'_>, sink: &mut Sink) -> Option<ProtocolChoice> {
@@ -213,5 +326,5 @@ fn reason(table: &mut Table<'_>, sink: &mut Sink) -> Option<Spanned<String>> {
         );
         return None;
     }
-    Some(text)
+    fits(&text, LONGEST_TEXT, sink).then_some(text)
 }

@@ -5,6 +5,8 @@
 pub enum Language {
     /// English as spelt in America.
     English,
+    /// Spanish as understood on both sides of the Atlantic.
+    Spanish,
 }
 
 impl Language {
@@ -27,6 +29,7 @@ impl Language {
     pub const fn code(self) -> &'static str {
         match self {
             Self::English => "en",
+            Self::Spanish => "es",
         }
     }
 }

@@ -5,6 +5,7 @@
 #![deny(missing_docs)]
 
 pub mod cautions;
+pub mod dates;
 pub mod first_days;
 mod language;
 mod messages;

@@ -5,7 +5,7 @@ use std::fmt;
 
 use fluent_bundle::concurrent::FluentBundle;
 use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
-use unic_langid::langid;
+use unic_langid::{LanguageIdentifier, langid};
 
 use crate::Language;
 
@@ -19,6 +19,9 @@ const ENGLISH: &[(&str, &str)] = &[
     ("cautions", include_str!("../../../locales/en/cautions.ftl")),
     ("prescription", include_str!("../../../locales/en/prescription.ftl")),
 ];
+
+/// The files of a language: name and text.
+const SPANISH: &[(&str, &str)] = &[];
 
 /// What a message is told: a text or a number.
 #[derive(Debug, Clone, PartialEq)]
@@ -80,16 +83,21 @@ impl Messages {
     pub fn of(language: Language) -> Self {
         match language {
             Language::English => Self::english(),
+            Language::Spanish => Self::read(Language::Spanish, langid!("es"), SPANISH),
         }
     }
 
     /// The English messages.
     pub fn english() -> Self {
-        let mut bundle = FluentBundle::new_concurrent(vec![langid!("en-US")]);
+        Self::read(Language::English, langid!("en-US"), ENGLISH)
+    }
+
+    fn read(language: Language, locale: LanguageIdentifier, files: &[(&str, &str)]) -> Self {
+        let mut bundle = FluentBundle::new_concurrent(vec![locale]);
         // No invisible direction marks around arguments: they would reach paper and JSON.
         bundle.set_use_isolating(false);
         let mut faults = Vec::new();
-        for (name, text) in ENGLISH {
+        for (name, text) in files {
             let resource = match FluentResource::try_new((*text).to_owned()) {
                 Ok(resource) => resource,
                 Err((resource, errors)) => {
@@ -101,7 +109,7 @@ impl Messages {
                 faults.extend(errors.iter().map(|error| format!("{name}: {error}")));
             }
         }
-        Self { language: Language::English, bundle, faults }
+        Self { language, bundle, faults }
     }
 
     /// The language these messages are in.
