@@ -28,7 +28,7 @@ activity-armpit-care = Wash and dry under the operated arm
     .how = Lean forward and let the arm hang. Do not lift it.
 
 activity-wash-face = Wash your face with the operated hand
-    .how = Use the other hand until then.
+    .until = Use the other hand until then.
 
 activity-wash-body = Wash your body with the operated hand
     .how = It is easier while the other hand holds the elbow.
@@ -43,36 +43,36 @@ activity-wash-hair-leaning = Wash your hair leaning forward
     .how = Bend your head to the hands.
 
 activity-comb-hair = Comb your hair with the operated hand
-    .how = Use the other hand until then.
+    .until = Use the other hand until then.
 
 activity-brush-teeth = Brush your teeth with the operated hand
-    .how = Use the other hand until then.
+    .until = Use the other hand until then.
 
 activity-shave = Shave with the operated hand
-    .how = Use the other hand until then.
+    .until = Use the other hand until then.
 
 activity-toilet = Clean yourself after the toilet with the operated hand
-    .how = Use the other hand until then.
+    .until = Use the other hand until then.
 
 activity-shirt-on = Put on a shirt that opens in front
     .how = Operated arm first, hanging and soft. Undress it last.
 
 activity-pullover = Pull a shirt over your head
-    .how = Wear shirts that open in front until then.
+    .until = Wear shirts that open in front until then.
 
 activity-jacket = Put on a jacket without help
     .how = Operated arm first. Let somebody hold the jacket.
 
 activity-bra-fasten = Fasten a bra behind your back
-    .how = Fasten it in front and turn it, with the other hand.
+    .until = Fasten it in front and turn it, with the other hand.
 
 activity-lower-clothes = Pull up trousers and put on socks with both hands
-    .how = Sit down. Use the other hand until then.
+    .until = Sit down. Use the other hand until then.
 
 activity-sleep-operated-side = Sleep on the operated side
 
 activity-eat = Eat with the operated hand
-    .how = Rest the elbow on the table. Use the other hand until then.
+    .until = Rest the elbow on the table. Use the other hand until then.
 
 activity-drink-cup = Drink from a half-full cup
     .how = Fill it half. Keep your other hand under it.
@@ -84,34 +84,34 @@ activity-desk-work-both-hands = Work at a desk with both hands
     .how = Put what you use close to you. Take breaks.
 
 activity-phone-call = Hold a phone to your ear with the operated hand
-    .how = Use the loudspeaker or the other hand until then.
+    .until = Use the loudspeaker or the other hand until then.
 
 activity-kettle = Lift a half-full kettle
-    .how = Fill a cup at a time. Use the other hand until then.
+    .until = Fill a cup at a time. Use the other hand until then.
 
 activity-cook = Cook with both hands
     .how = Slide pans instead of lifting them.
 
 activity-reach-shelf = Reach up to a shelf with an empty hand
-    .how = Move what you need to a low place.
+    .until = Move what you need to a low place.
 
 activity-put-on-shelf = Put something on a high shelf
-    .how = Use a step and both hands.
+    .until = Use a step and both hands.
 
 activity-sweep = Sweep the floor
     .how = Move with your feet, not with your arms.
 
 activity-vacuum = Vacuum with the operated hand
-    .how = Use the other hand until then.
+    .until = Use the other hand until then.
 
 activity-push-door = Push a heavy door
-    .how = Push with your other side or your back.
+    .until = Push with your other side or your back.
 
 activity-pull-door = Pull a heavy door open
-    .how = Use the other hand until then.
+    .until = Use the other hand until then.
 
 activity-chair-rise = Push yourself up from a chair with both hands
-    .how = Slide forward and rise with your legs. Use the other hand only.
+    .until = Slide forward and rise with your legs. Use the other hand only.
 
 activity-lift-half-kilogram = Lift half a kilogram (1 lb)
     .how = About a full mug. Keep the elbow close to you.
@@ -123,13 +123,13 @@ activity-lift-5-kg = Lift 5 kg (11 lb) to a table
     .how = Use both hands and keep the load close.
 
 activity-carry-bag = Carry a shopping bag of 4 kg (9 lb)
-    .how = Use the other hand or a bag on wheels until then.
+    .until = Use the other hand or a bag on wheels until then.
 
 activity-hold-child = Hold a small child on both arms
     .how = Sit down and let the child climb onto your lap.
 
 activity-walk-dog = Walk a dog on the operated arm
-    .how = A sudden pull can harm the repair. Use the other hand.
+    .until = A sudden pull can harm the repair. Use the other hand.
 
 activity-garden = Work in the garden
     .how = Start with short, light work near your body.
@@ -144,7 +144,7 @@ activity-manual-work = Go back to work with your hands
     .how = Start with light loads below shoulder height.
 
 activity-overhead-work = Work above your head
-    .how = Use a step so that the work is lower.
+    .until = Use a step so that the work is lower.
 
 activity-run = Run
     .how = Start on even ground. A fall can harm the repair.

@@ -16,6 +16,11 @@ exercise-pendulum = Pendulum circles
     .stop = Stop if the pain gets sharp, or if you feel dizzy.
 
 exercise-table-slide = Table slide
+    .reach = { $landmark ->
+        [chest] Stop before your upper arm and your chest make a square corner ({ $degrees }°).
+        [shoulder] Stop when your upper arm and your chest make a square corner ({ $degrees }°).
+       *[other] Go only as far as you were shown ({ $degrees }°).
+    }
     .purpose = Lets the arm go up without lifting it.
     .start = Sit at a table. Rest the operated forearm on a towel in front of you.
     .step-1 = Let the arm lie heavy on the table.
@@ -72,6 +77,7 @@ exercise-stick-external-rotation = Stick turn outward
     .stop = Stop if it pulls sharply at the front of the shoulder.
 
 exercise-doorway-external-rotation = Turn outward at a door frame
+    .reach = Go only as far as you were shown ({ $degrees }°).
     .purpose = Turns the arm outward without using the other arm.
     .start = Stand in a doorway, elbow at your side and bent. Rest the palm on the frame.
     .step-1 = Let the hand stay still on the frame.
@@ -83,6 +89,7 @@ exercise-doorway-external-rotation = Turn outward at a door frame
     .stop = Stop if the front of the shoulder hurts.
 
 exercise-table-external-rotation = Turn outward at a table
+    .reach = Go only as far as you were shown ({ $degrees }°).
     .purpose = Turns the arm outward without using the other arm.
     .start = Sit with the operated side next to a table. Rest the forearm on it, hand pointing ahead.
     .step-1 = Let the forearm lie heavy and still.
@@ -135,6 +142,7 @@ exercise-therapist-internal-rotation = Turn inward in the therapist's hands
     .stop = Say stop when it hurts. The therapist stops at once.
 
 exercise-pulley-elevation = Pulley raise
+    .reach = Go only as far as you were shown ({ $degrees }°).
     .purpose = Pulls the arm up while the other arm works.
     .start = Sit under the pulley with your back to the door. Hold a handle in each hand.
     .step-1 = Let the operated arm go soft.
@@ -180,6 +188,7 @@ exercise-side-lying-elevation = Slide up, lying on your side
     .stop = Stop if the shoulder hurts at the top.
 
 exercise-washcloth-press = Press up with a cloth
+    .reach = Go only as far as you were shown ({ $degrees }°).
     .purpose = Teaches the arm to push upward again.
     .start = Lie on your back. Hold a cloth stretched between both hands on your chest.
     .step-1 = Press both hands up toward the ceiling.
@@ -211,6 +220,7 @@ exercise-stick-side-raise = Stick raise to the side
     .stop = Stop if it pinches at the top of the shoulder.
 
 exercise-wall-slide = Wall slide
+    .reach = Go only as far as you were shown ({ $degrees }°).
     .purpose = Lets the wall help carry the arm up.
     .start = Face a wall. Rest the operated hand on a towel against it, elbow bent.
     .step-1 = Slide the towel up the wall.
@@ -222,6 +232,7 @@ exercise-wall-slide = Wall slide
     .stop = Stop if the arm drops or the pain is sharp.
 
 exercise-pulley-assisted = Pulley raise, both arms working
+    .reach = Go only as far as you were shown ({ $degrees }°).
     .purpose = Lets the operated arm work with help.
     .start = Sit under the pulley. Hold a handle in each hand, elbows a little out.
     .step-1 = Pull with the other hand and lift along with the operated arm.
@@ -262,6 +273,7 @@ exercise-towel-behind-back = Towel slide up the back
     .stop = Stop if the shoulder pinches.
 
 exercise-ball-roll-table = Ball roll on a table
+    .reach = Go only as far as you were shown ({ $degrees }°).
     .purpose = Lets the arm work with its weight on a ball.
     .start = Stand at a table. Rest the operated hand on a large ball.
     .step-1 = Roll the ball away from you.

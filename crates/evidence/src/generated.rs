@@ -6,7 +6,7 @@ use crate::{Entry, HowKnown, Unit};
 /// Every entry, by id.
 pub static ENTRIES: &[Entry] = &TABLE;
 
-static TABLE: [Entry; 409] = [
+static TABLE: [Entry; 422] = [
     Entry {
         value: Some(70.0),
         sources: &["DVSE"],
@@ -1114,6 +1114,46 @@ static TABLE: [Entry; 409] = [
         ..Entry::new("goutallier-grade-highest", "index", "highest Goutallier grade; the grades are 0 to this", Unit::None, HowKnown::CommonPractice)
     },
     Entry {
+        value: Some(60.0),
+        note: Some("Hand at 0.63 of the stature."),
+        ..Entry::new("hand-at-belly-button", "texts", "elevation at which the hand of the straight arm is about as high as the belly button", Unit::Degrees, HowKnown::OwnChoice)
+    },
+    Entry {
+        value: Some(75.0),
+        note: Some("Hand at 0.72 of the stature."),
+        ..Entry::new("hand-at-chest", "texts", "elevation at which the hand of the straight arm is about as high as the middle of the chest", Unit::Degrees, HowKnown::OwnChoice)
+    },
+    Entry {
+        value: Some(100.0),
+        note: Some("Hand at 0.89 of the stature."),
+        ..Entry::new("hand-at-chin", "texts", "elevation at which the hand of the straight arm is about as high as the chin", Unit::Degrees, HowKnown::OwnChoice)
+    },
+    Entry {
+        value: Some(110.0),
+        note: Some("Hand at 0.95 of the stature."),
+        ..Entry::new("hand-at-eyes", "texts", "elevation at which the hand of the straight arm is about as high as the eyes", Unit::Degrees, HowKnown::OwnChoice)
+    },
+    Entry {
+        value: Some(45.0),
+        note: Some("Hand at 0.55 of the stature."),
+        ..Entry::new("hand-at-hip", "texts", "elevation at which the hand of the straight arm is about as high as the hip", Unit::Degrees, HowKnown::OwnChoice)
+    },
+    Entry {
+        value: Some(90.0),
+        note: Some("By geometry."),
+        ..Entry::new("hand-at-shoulder", "texts", "elevation at which the hand of the straight arm is as high as the shoulder", Unit::Degrees, HowKnown::OwnChoice)
+    },
+    Entry {
+        value: Some(120.0),
+        note: Some("Hand at 1.01 of the stature."),
+        ..Entry::new("hand-at-top-of-head", "texts", "elevation at which the hand of the straight arm is about as high as the top of the head", Unit::Degrees, HowKnown::OwnChoice)
+    },
+    Entry {
+        value: Some(30.0),
+        note: Some("Hand at 0.48 of the stature; the angle is rounded up, so that the words never say more than the degrees."),
+        ..Entry::new("hand-at-top-of-thigh", "texts", "elevation at which the hand of the straight arm is no higher than the top of the thigh", Unit::Degrees, HowKnown::OwnChoice)
+    },
+    Entry {
         sources: &["ROT", "BCH", "ALL"],
         ..Entry::new("hand-color-same-day", "texts", "same day: cold, white or blue fingers", Unit::None, HowKnown::Read)
     },
@@ -1385,6 +1425,11 @@ static TABLE: [Entry; 409] = [
     Entry {
         value: Some(15.0),
         ..Entry::new("least-useful-arc", "protocol", "an exercise or goal with less arc than this is dropped", Unit::Degrees, HowKnown::OwnChoice)
+    },
+    Entry {
+        value: Some(25.0),
+        note: Some("The limit is under 30 percent of maximal effort; a quarter is the nearest simple share below it."),
+        ..Entry::new("light-press", "texts", "effort that is told a patient as a quarter of the strength", Unit::Percent, HowKnown::OwnChoice)
     },
     Entry {
         value: Some(91.0),
@@ -2052,6 +2097,26 @@ static TABLE: [Entry; 409] = [
         value: Some(70.0), low: Some(25.0), high: Some(70.0),
         sources: &["TA"],
         ..Entry::new("total-deficit-second-group", "stiffness", "total loss of motion before surgery, middle group, upper end", Unit::Degrees, HowKnown::Abstract)
+    },
+    Entry {
+        value: Some(30.0),
+        note: Some("By geometry."),
+        ..Entry::new("turned-out-a-third", "texts", "external rotation at the side at which the forearm has gone a third of the way from straight ahead to the side", Unit::Degrees, HowKnown::OwnChoice)
+    },
+    Entry {
+        value: Some(45.0),
+        note: Some("By geometry."),
+        ..Entry::new("turned-out-half", "texts", "external rotation at the side at which the forearm has gone half of the way from straight ahead to the side", Unit::Degrees, HowKnown::OwnChoice)
+    },
+    Entry {
+        value: Some(90.0),
+        note: Some("By geometry."),
+        ..Entry::new("turned-out-to-the-side", "texts", "external rotation at the side at which the forearm points straight to the side", Unit::Degrees, HowKnown::OwnChoice)
+    },
+    Entry {
+        value: Some(60.0),
+        note: Some("By geometry."),
+        ..Entry::new("turned-out-two-thirds", "texts", "external rotation at the side at which the forearm has gone two thirds of the way from straight ahead to the side", Unit::Degrees, HowKnown::OwnChoice)
     },
     Entry {
         value: Some(50.0),
@@ -2749,591 +2814,630 @@ pub mod ids {
     /// highest Goutallier grade; the grades are 0 to this: 4.
     pub const GOUTALLIER_GRADE_HIGHEST: &Entry = &TABLE[212];
 
+    /// elevation at which the hand of the straight arm is about as high as the belly button: 60 deg.
+    pub const HAND_AT_BELLY_BUTTON: &Entry = &TABLE[213];
+
+    /// elevation at which the hand of the straight arm is about as high as the middle of the chest: 75 deg.
+    pub const HAND_AT_CHEST: &Entry = &TABLE[214];
+
+    /// elevation at which the hand of the straight arm is about as high as the chin: 100 deg.
+    pub const HAND_AT_CHIN: &Entry = &TABLE[215];
+
+    /// elevation at which the hand of the straight arm is about as high as the eyes: 110 deg.
+    pub const HAND_AT_EYES: &Entry = &TABLE[216];
+
+    /// elevation at which the hand of the straight arm is about as high as the hip: 45 deg.
+    pub const HAND_AT_HIP: &Entry = &TABLE[217];
+
+    /// elevation at which the hand of the straight arm is as high as the shoulder: 90 deg.
+    pub const HAND_AT_SHOULDER: &Entry = &TABLE[218];
+
+    /// elevation at which the hand of the straight arm is about as high as the top of the head: 120 deg.
+    pub const HAND_AT_TOP_OF_HEAD: &Entry = &TABLE[219];
+
+    /// elevation at which the hand of the straight arm is no higher than the top of the thigh: 30 deg.
+    pub const HAND_AT_TOP_OF_THIGH: &Entry = &TABLE[220];
+
     /// same day: cold, white or blue fingers: a statement.
-    pub const HAND_COLOR_SAME_DAY: &Entry = &TABLE[213];
+    pub const HAND_COLOR_SAME_DAY: &Entry = &TABLE[221];
 
     /// hours within which a swollen, stiff, burning or color-changing hand is told: 48 h.
-    pub const HAND_SWELLING_WITHIN: &Entry = &TABLE[214];
+    pub const HAND_SWELLING_WITHIN: &Entry = &TABLE[222];
 
     /// points of the healing index for a high level of work or activity: 2 points.
-    pub const HEALING_INDEX_ACTIVITY_POINTS: &Entry = &TABLE[215];
+    pub const HEALING_INDEX_ACTIVITY_POINTS: &Entry = &TABLE[223];
 
     /// age in completed years above which the healing index counts it; the age itself does not count: 70 years.
-    pub const HEALING_INDEX_AGE_OVER: &Entry = &TABLE[216];
+    pub const HEALING_INDEX_AGE_OVER: &Entry = &TABLE[224];
 
     /// points of the healing index for age: 2 points.
-    pub const HEALING_INDEX_AGE_POINTS: &Entry = &TABLE[217];
+    pub const HEALING_INDEX_AGE_POINTS: &Entry = &TABLE[225];
 
     /// anteroposterior tear size above which the healing index counts it; the size itself does not count: 25 mm.
-    pub const HEALING_INDEX_ANTEROPOSTERIOR_OVER: &Entry = &TABLE[218];
+    pub const HEALING_INDEX_ANTEROPOSTERIOR_OVER: &Entry = &TABLE[226];
 
     /// points of the healing index for anteroposterior tear size: 2 points.
-    pub const HEALING_INDEX_ANTEROPOSTERIOR_POINTS: &Entry = &TABLE[219];
+    pub const HEALING_INDEX_ANTEROPOSTERIOR_POINTS: &Entry = &TABLE[227];
 
     /// bone density T-score at or below which the healing index counts it: -2.5.
-    pub const HEALING_INDEX_BONE_DENSITY_AT_MOST: &Entry = &TABLE[220];
+    pub const HEALING_INDEX_BONE_DENSITY_AT_MOST: &Entry = &TABLE[228];
 
     /// points of the healing index for bone density: 2 points.
-    pub const HEALING_INDEX_BONE_DENSITY_POINTS: &Entry = &TABLE[221];
+    pub const HEALING_INDEX_BONE_DENSITY_POINTS: &Entry = &TABLE[229];
 
     /// share healed in the first band of the healing index: 94 %.
-    pub const HEALING_INDEX_FIRST_BAND_HEALED: &Entry = &TABLE[222];
+    pub const HEALING_INDEX_FIRST_BAND_HEALED: &Entry = &TABLE[230];
 
     /// highest score of the first band of the healing index: 4 points.
-    pub const HEALING_INDEX_FIRST_BAND_UNTIL: &Entry = &TABLE[223];
+    pub const HEALING_INDEX_FIRST_BAND_UNTIL: &Entry = &TABLE[231];
 
     /// share healed in the fourth band of the healing index: 14 %.
-    pub const HEALING_INDEX_FOURTH_BAND_HEALED: &Entry = &TABLE[224];
+    pub const HEALING_INDEX_FOURTH_BAND_HEALED: &Entry = &TABLE[232];
 
     /// Goutallier grade of the infraspinatus from which the healing index counts it: 2.
-    pub const HEALING_INDEX_INFILTRATION_FROM: &Entry = &TABLE[225];
+    pub const HEALING_INDEX_INFILTRATION_FROM: &Entry = &TABLE[233];
 
     /// points of the healing index for fatty infiltration of the infraspinatus: 3 points.
-    pub const HEALING_INDEX_INFILTRATION_POINTS: &Entry = &TABLE[226];
+    pub const HEALING_INDEX_INFILTRATION_POINTS: &Entry = &TABLE[234];
 
     /// points of the healing index for retraction from the first step on: 1 points.
-    pub const HEALING_INDEX_RETRACTION_FIRST_POINTS: &Entry = &TABLE[227];
+    pub const HEALING_INDEX_RETRACTION_FIRST_POINTS: &Entry = &TABLE[235];
 
     /// retraction from which the healing index gives the first points: 10 mm.
-    pub const HEALING_INDEX_RETRACTION_FIRST_STEP: &Entry = &TABLE[228];
+    pub const HEALING_INDEX_RETRACTION_FIRST_STEP: &Entry = &TABLE[236];
 
     /// points of the healing index for retraction from the second step on: 2 points.
-    pub const HEALING_INDEX_RETRACTION_SECOND_POINTS: &Entry = &TABLE[229];
+    pub const HEALING_INDEX_RETRACTION_SECOND_POINTS: &Entry = &TABLE[237];
 
     /// retraction from which the healing index gives more points: 20 mm.
-    pub const HEALING_INDEX_RETRACTION_SECOND_STEP: &Entry = &TABLE[230];
+    pub const HEALING_INDEX_RETRACTION_SECOND_STEP: &Entry = &TABLE[238];
 
     /// points of the healing index for retraction from the third step on: 4 points.
-    pub const HEALING_INDEX_RETRACTION_THIRD_POINTS: &Entry = &TABLE[231];
+    pub const HEALING_INDEX_RETRACTION_THIRD_POINTS: &Entry = &TABLE[239];
 
     /// retraction from which the healing index gives the most points; the length itself counts: 30 mm.
-    pub const HEALING_INDEX_RETRACTION_THIRD_STEP: &Entry = &TABLE[232];
+    pub const HEALING_INDEX_RETRACTION_THIRD_STEP: &Entry = &TABLE[240];
 
     /// share healed in the second band of the healing index: 68 %.
-    pub const HEALING_INDEX_SECOND_BAND_HEALED: &Entry = &TABLE[233];
+    pub const HEALING_INDEX_SECOND_BAND_HEALED: &Entry = &TABLE[241];
 
     /// highest score of the second band of the healing index: 6 points.
-    pub const HEALING_INDEX_SECOND_BAND_UNTIL: &Entry = &TABLE[234];
+    pub const HEALING_INDEX_SECOND_BAND_UNTIL: &Entry = &TABLE[242];
 
     /// share healed in the third band of the healing index: 38 %.
-    pub const HEALING_INDEX_THIRD_BAND_HEALED: &Entry = &TABLE[235];
+    pub const HEALING_INDEX_THIRD_BAND_HEALED: &Entry = &TABLE[243];
 
     /// highest score of the third band of the healing index; the fourth lies above: 9 points.
-    pub const HEALING_INDEX_THIRD_BAND_UNTIL: &Entry = &TABLE[236];
+    pub const HEALING_INDEX_THIRD_BAND_UNTIL: &Entry = &TABLE[244];
 
     /// highest score of the healing index: 15 points.
-    pub const HEALING_INDEX_TOTAL: &Entry = &TABLE[237];
+    pub const HEALING_INDEX_TOTAL: &Entry = &TABLE[245];
 
     /// a hold keeps the limits of the day before it and moves every later start: a statement.
-    pub const HOLD_KEEPS_LIMITS: &Entry = &TABLE[238];
+    pub const HOLD_KEEPS_LIMITS: &Entry = &TABLE[246];
 
     /// how far an unsupervised target stays below the limit: 5 deg.
-    pub const HOME_MARGIN: &Entry = &TABLE[239];
+    pub const HOME_MARGIN: &Entry = &TABLE[247];
 
     /// the largest home margin that is believed: 30 deg.
-    pub const HOME_MARGIN_MOST: &Entry = &TABLE[240];
+    pub const HOME_MARGIN_MOST: &Entry = &TABLE[248];
 
     /// last day of the dated plan: day 365.
-    pub const HORIZON: &Entry = &TABLE[241];
+    pub const HORIZON: &Entry = &TABLE[249];
 
     /// minutes of ice at a time, wrapped: 15 (10 to 20) min.
-    pub const ICE_MINUTES: &Entry = &TABLE[242];
+    pub const ICE_MINUTES: &Entry = &TABLE[250];
 
     /// times of ice a day: 4 (3 to 4) per day.
-    pub const ICE_TIMES: &Entry = &TABLE[243];
+    pub const ICE_TIMES: &Entry = &TABLE[251];
 
     /// days from repair to early deep infection, mean: 18 (3 to 41) days.
-    pub const INFECTION_EARLY_MEAN: &Entry = &TABLE[244];
+    pub const INFECTION_EARLY_MEAN: &Entry = &TABLE[252];
 
     /// days from repair to the first wash-out, median: 26 (14 to 50) days.
-    pub const INFECTION_FIRST_WASH_OUT: &Entry = &TABLE[245];
+    pub const INFECTION_FIRST_WASH_OUT: &Entry = &TABLE[253];
 
     /// days from repair to deep infection, mean: 49 days.
-    pub const INFECTION_LATE_MEAN: &Entry = &TABLE[246];
+    pub const INFECTION_LATE_MEAN: &Entry = &TABLE[254];
 
     /// growing pain with new stiffness is a sign of infection too: a statement.
-    pub const INFECTION_PAIN_AND_STIFFNESS: &Entry = &TABLE[247];
+    pub const INFECTION_PAIN_AND_STIFFNESS: &Entry = &TABLE[255];
 
     /// first day without the daily questions about infection; from then at visits: day 56.
-    pub const INFECTION_QUESTIONS_DAILY_UNTIL: &Entry = &TABLE[248];
+    pub const INFECTION_QUESTIONS_DAILY_UNTIL: &Entry = &TABLE[256];
 
     /// highest effort without movement, before resistance opens: 30 %.
-    pub const ISOMETRIC_EFFORT: &Entry = &TABLE[249];
+    pub const ISOMETRIC_EFFORT: &Entry = &TABLE[257];
 
     /// bending the elbow: the most a catalogue file may ask for: 160 deg.
-    pub const JOINT_RANGE_ELBOW: &Entry = &TABLE[250];
+    pub const JOINT_RANGE_ELBOW: &Entry = &TABLE[258];
 
     /// raising the arm: the most a catalogue file may ask for: 180 deg.
-    pub const JOINT_RANGE_ELEVATION: &Entry = &TABLE[251];
+    pub const JOINT_RANGE_ELEVATION: &Entry = &TABLE[259];
 
     /// moving the arm backward: the most a catalogue file may ask for: 80 deg.
-    pub const JOINT_RANGE_EXTENSION: &Entry = &TABLE[252];
+    pub const JOINT_RANGE_EXTENSION: &Entry = &TABLE[260];
 
     /// turning the arm outward: the most a catalogue file may ask for: 120 deg.
-    pub const JOINT_RANGE_EXTERNAL_ROTATION: &Entry = &TABLE[253];
+    pub const JOINT_RANGE_EXTERNAL_ROTATION: &Entry = &TABLE[261];
 
     /// bringing the arm across the chest: the most a catalogue file may ask for: 140 deg.
-    pub const JOINT_RANGE_HORIZONTAL_ADDUCTION: &Entry = &TABLE[254];
+    pub const JOINT_RANGE_HORIZONTAL_ADDUCTION: &Entry = &TABLE[262];
 
     /// turning the arm inward: the most a catalogue file may ask for: 110 deg.
-    pub const JOINT_RANGE_INTERNAL_ROTATION: &Entry = &TABLE[255];
+    pub const JOINT_RANGE_INTERNAL_ROTATION: &Entry = &TABLE[263];
 
     /// the jolts of running count as resistance to the arm that swings: a statement.
-    pub const JOLTS_COUNT_AS_RESISTANCE: &Entry = &TABLE[256];
+    pub const JOLTS_COUNT_AS_RESISTANCE: &Entry = &TABLE[264];
 
     /// first day of effort or resistance at the elbow after a labral repair: day 84.
-    pub const LABRUM_BICEPS_START: &Entry = &TABLE[257];
+    pub const LABRUM_BICEPS_START: &Entry = &TABLE[265];
 
     /// first day of abduction with external rotation after a labral repair: day 84.
-    pub const LABRUM_COMBINED_START: &Entry = &TABLE[258];
+    pub const LABRUM_COMBINED_START: &Entry = &TABLE[266];
 
     /// external rotation while a labral repair is fresh: 0 deg.
-    pub const LABRUM_EXTERNAL_ROTATION: &Entry = &TABLE[259];
+    pub const LABRUM_EXTERNAL_ROTATION: &Entry = &TABLE[267];
 
     /// first day without the labral cap on external rotation: day 42.
-    pub const LABRUM_EXTERNAL_ROTATION_UNTIL: &Entry = &TABLE[260];
+    pub const LABRUM_EXTERNAL_ROTATION_UNTIL: &Entry = &TABLE[268];
 
     /// a loosening of more days than this is written twice: 14 days.
-    pub const LARGE_LOOSENING_DAYS: &Entry = &TABLE[261];
+    pub const LARGE_LOOSENING_DAYS: &Entry = &TABLE[269];
 
     /// a loosening of more degrees than this is written twice: 20 deg.
-    pub const LARGE_LOOSENING_DEGREES: &Entry = &TABLE[262];
+    pub const LARGE_LOOSENING_DEGREES: &Entry = &TABLE[270];
 
     /// an exercise or goal with less arc than this is dropped: 15 deg.
-    pub const LEAST_USEFUL_ARC: &Entry = &TABLE[263];
+    pub const LEAST_USEFUL_ARC: &Entry = &TABLE[271];
+
+    /// effort that is told a patient as a quarter of the strength: 25 %.
+    pub const LIGHT_PRESS: &Entry = &TABLE[272];
 
     /// first day of manual work: day 91.
-    pub const MANUAL_WORK_START: &Entry = &TABLE[264];
+    pub const MANUAL_WORK_START: &Entry = &TABLE[273];
 
     /// for tears of 3 to 5 cm the evidence does not separate early from delayed motion: a statement.
-    pub const MEDIUM_LARGE_OPEN_QUESTION: &Entry = &TABLE[265];
+    pub const MEDIUM_LARGE_OPEN_QUESTION: &Entry = &TABLE[274];
 
     /// a mode is allowed no further than the mode it rests on: a statement.
-    pub const MODES_CASCADE: &Entry = &TABLE[266];
+    pub const MODES_CASCADE: &Entry = &TABLE[275];
 
     /// held or worn while the arm is supported, hanging or moved passively, this is no load in the hand: 0.3 kg.
-    pub const NO_HAND_LOAD_UP_TO: &Entry = &TABLE[267];
+    pub const NO_HAND_LOAD_UP_TO: &Entry = &TABLE[276];
 
     /// graft, tendon transfer, balloon, capsular reconstruction, fracture fixation and nerve injury have no shipped protocol: a statement.
-    pub const NO_PROTOCOL_COVERS: &Entry = &TABLE[268];
+    pub const NO_PROTOCOL_COVERS: &Entry = &TABLE[277];
 
     /// what the other arm carries when it lifts the whole operated arm, estimated: 4 kg.
-    pub const OTHER_ARM_LIFTS_THE_ARM: &Entry = &TABLE[269];
+    pub const OTHER_ARM_LIFTS_THE_ARM: &Entry = &TABLE[278];
 
     /// what the other hand carries when it lifts the operated forearm, estimated: 2 kg.
-    pub const OTHER_ARM_LIFTS_THE_FOREARM: &Entry = &TABLE[270];
+    pub const OTHER_ARM_LIFTS_THE_FOREARM: &Entry = &TABLE[279];
 
     /// minutes of pain after exercise above which less is done: 30 min.
-    pub const PAIN_AFTER_EXERCISE: &Entry = &TABLE[271];
+    pub const PAIN_AFTER_EXERCISE: &Entry = &TABLE[280];
 
     /// same day: pain that the tablets do not ease: a statement.
-    pub const PAIN_NOT_EASED_SAME_DAY: &Entry = &TABLE[272];
+    pub const PAIN_NOT_EASED_SAME_DAY: &Entry = &TABLE[281];
 
     /// highest Patte grade of retraction; the grades are 1 to this: 3.
-    pub const PATTE_GRADE_HIGHEST: &Entry = &TABLE[273];
+    pub const PATTE_GRADE_HIGHEST: &Entry = &TABLE[282];
 
     /// how far the hanging arm swings off the vertical: 10 deg.
-    pub const PENDULUM_CONE: &Entry = &TABLE[274];
+    pub const PENDULUM_CONE: &Entry = &TABLE[283];
 
     /// least elevation against the trunk: 50 deg.
-    pub const PENDULUM_ELEVATION_LEAST: &Entry = &TABLE[275];
+    pub const PENDULUM_ELEVATION_LEAST: &Entry = &TABLE[284];
 
     /// greatest elevation against the trunk: 70 deg.
-    pub const PENDULUM_ELEVATION_MOST: &Entry = &TABLE[276];
+    pub const PENDULUM_ELEVATION_MOST: &Entry = &TABLE[285];
 
     /// how far the trunk leans forward: 60 deg.
-    pub const PENDULUM_TRUNK_LEAN: &Entry = &TABLE[277];
+    pub const PENDULUM_TRUNK_LEAN: &Entry = &TABLE[286];
 
     /// same day: a pop or a fall; stop exercises, sling on: a statement.
-    pub const POP_OR_FALL_SAME_DAY: &Entry = &TABLE[278];
+    pub const POP_OR_FALL_SAME_DAY: &Entry = &TABLE[287];
 
     /// no active external rotation before active motion opens after teres minor repair: day 42.
-    pub const POSTERIOR_CUFF_ACTIVE: &Entry = &TABLE[279];
+    pub const POSTERIOR_CUFF_ACTIVE: &Entry = &TABLE[288];
 
     /// first day of passive internal rotation, cross-body motion and shoulder-blade squeezing after teres minor repair: day 42.
-    pub const POSTERIOR_CUFF_START: &Entry = &TABLE[280];
+    pub const POSTERIOR_CUFF_START: &Entry = &TABLE[289];
 
     /// raising the arm, full range: 180 deg.
-    pub const RANGE_ELEVATION_MOST: &Entry = &TABLE[281];
+    pub const RANGE_ELEVATION_MOST: &Entry = &TABLE[290];
 
     /// how far an elbow is drawn back in exercise: 20 (20 to 30) deg.
-    pub const RANGE_EXTENSION_DRAWN_BACK: &Entry = &TABLE[282];
+    pub const RANGE_EXTENSION_DRAWN_BACK: &Entry = &TABLE[291];
 
     /// moving the arm backward, full range: 50 deg.
-    pub const RANGE_EXTENSION_MOST: &Entry = &TABLE[283];
+    pub const RANGE_EXTENSION_MOST: &Entry = &TABLE[292];
 
     /// turning the arm outward, full range: 90 deg.
-    pub const RANGE_EXTERNAL_ROTATION_MOST: &Entry = &TABLE[284];
+    pub const RANGE_EXTERNAL_ROTATION_MOST: &Entry = &TABLE[293];
 
     /// bringing the arm across the chest, counted from straight ahead: 40 deg.
-    pub const RANGE_HORIZONTAL_ADDUCTION_MOST: &Entry = &TABLE[285];
+    pub const RANGE_HORIZONTAL_ADDUCTION_MOST: &Entry = &TABLE[294];
 
     /// turning the arm inward, full range in front of the body: 70 deg.
-    pub const RANGE_INTERNAL_ROTATION_MOST: &Entry = &TABLE[286];
+    pub const RANGE_INTERNAL_ROTATION_MOST: &Entry = &TABLE[295];
 
     /// highest reading grade of a text for patients: 6 (6 to 8).
-    pub const READING_GRADE_GREATEST: &Entry = &TABLE[287];
+    pub const READING_GRADE_GREATEST: &Entry = &TABLE[296];
 
     /// age in completed years above which a record is taken for a slip of the pen: 120 years.
-    pub const RECORD_AGE_GREATEST: &Entry = &TABLE[288];
+    pub const RECORD_AGE_GREATEST: &Entry = &TABLE[297];
 
     /// elevation or abduction beyond which a safe arc is taken for a slip of the pen: 180 deg.
-    pub const RECORD_ELEVATION_GREATEST: &Entry = &TABLE[289];
+    pub const RECORD_ELEVATION_GREATEST: &Entry = &TABLE[298];
 
     /// extension past the body beyond which a safe arc is taken for a slip of the pen: 90 deg.
-    pub const RECORD_EXTENSION_GREATEST: &Entry = &TABLE[290];
+    pub const RECORD_EXTENSION_GREATEST: &Entry = &TABLE[299];
 
     /// retraction below which the highest Patte grade is an unlikely pair: 10 mm.
-    pub const RECORD_HIGH_PATTE_RETRACTION: &Entry = &TABLE[291];
+    pub const RECORD_HIGH_PATTE_RETRACTION: &Entry = &TABLE[300];
 
     /// horizontal adduction beyond which a safe arc is taken for a slip of the pen: 150 deg.
-    pub const RECORD_HORIZONTAL_ADDUCTION_GREATEST: &Entry = &TABLE[292];
+    pub const RECORD_HORIZONTAL_ADDUCTION_GREATEST: &Entry = &TABLE[301];
 
     /// Patte grade from which a partial-thickness tear is an unlikely pair: 2.
-    pub const RECORD_PARTIAL_TEAR_PATTE: &Entry = &TABLE[293];
+    pub const RECORD_PARTIAL_TEAR_PATTE: &Entry = &TABLE[302];
 
     /// retraction from which a partial-thickness tear is an unlikely pair: 10 mm.
-    pub const RECORD_PARTIAL_TEAR_RETRACTION: &Entry = &TABLE[294];
+    pub const RECORD_PARTIAL_TEAR_RETRACTION: &Entry = &TABLE[303];
 
     /// external or internal rotation beyond which, either way, a safe arc is taken for a slip of the pen: 120 deg.
-    pub const RECORD_ROTATION_GREATEST: &Entry = &TABLE[295];
+    pub const RECORD_ROTATION_GREATEST: &Entry = &TABLE[304];
 
     /// bone density T-score beyond which, up or down, a record is taken for a slip of the pen: 8.
-    pub const RECORD_T_SCORE_GREATEST: &Entry = &TABLE[296];
+    pub const RECORD_T_SCORE_GREATEST: &Entry = &TABLE[305];
 
     /// tear size or retraction above which a record is taken for a slip of the pen: 100 mm.
-    pub const RECORD_TEAR_SIZE_GREATEST: &Entry = &TABLE[297];
+    pub const RECORD_TEAR_SIZE_GREATEST: &Entry = &TABLE[306];
 
     /// first day of contact and overhead sport after a capsular release alone: day 84.
-    pub const RELEASE_CONTACT_SPORT_START: &Entry = &TABLE[298];
+    pub const RELEASE_CONTACT_SPORT_START: &Entry = &TABLE[307];
 
     /// first day of desk work after a capsular release alone: day 14.
-    pub const RELEASE_DESK_START: &Entry = &TABLE[299];
+    pub const RELEASE_DESK_START: &Entry = &TABLE[308];
 
     /// first day of driving after a capsular release alone: day 14.
-    pub const RELEASE_DRIVE_START: &Entry = &TABLE[300];
+    pub const RELEASE_DRIVE_START: &Entry = &TABLE[309];
 
     /// first day of effort without movement and of a load in the hand after a capsular release alone: day 14.
-    pub const RELEASE_EFFORT_START: &Entry = &TABLE[301];
+    pub const RELEASE_EFFORT_START: &Entry = &TABLE[310];
 
     /// first day of manual work after a capsular release alone: day 42.
-    pub const RELEASE_MANUAL_START: &Entry = &TABLE[302];
+    pub const RELEASE_MANUAL_START: &Entry = &TABLE[311];
 
     /// full motion at once after a capsular release alone: day 0.
-    pub const RELEASE_MOTION_AT_ONCE: &Entry = &TABLE[303];
+    pub const RELEASE_MOTION_AT_ONCE: &Entry = &TABLE[312];
 
     /// latest first day of passive motion after a capsular release alone, whatever was found: day 0.
-    pub const RELEASE_PASSIVE_LATEST: &Entry = &TABLE[304];
+    pub const RELEASE_PASSIVE_LATEST: &Entry = &TABLE[313];
 
     /// first day of resistance after a capsular release alone: day 28.
-    pub const RELEASE_RESISTED_START: &Entry = &TABLE[305];
+    pub const RELEASE_RESISTED_START: &Entry = &TABLE[314];
 
     /// first day of the second hand load after a capsular release alone: day 42.
-    pub const RELEASE_SECOND_LOAD_START: &Entry = &TABLE[306];
+    pub const RELEASE_SECOND_LOAD_START: &Entry = &TABLE[315];
 
     /// first day without a sling after a capsular release alone: day 3.
-    pub const RELEASE_SLING_UNTIL: &Entry = &TABLE[307];
+    pub const RELEASE_SLING_UNTIL: &Entry = &TABLE[316];
 
     /// first day of sport after a capsular release alone: day 42.
-    pub const RELEASE_SPORT_START: &Entry = &TABLE[308];
+    pub const RELEASE_SPORT_START: &Entry = &TABLE[317];
 
     /// elevation allowed for sling, rest, washing, dressing and the hanging arm: 45 deg.
-    pub const RESTING_ELEVATION: &Entry = &TABLE[309];
+    pub const RESTING_ELEVATION: &Entry = &TABLE[318];
 
     /// internal rotation with the forearm on the belly: 70 deg.
-    pub const RESTING_INTERNAL_ROTATION: &Entry = &TABLE[310];
+    pub const RESTING_INTERNAL_ROTATION: &Entry = &TABLE[319];
 
     /// rings come off the operated side; the hand may swell: a statement.
-    pub const RINGS_OFF: &Entry = &TABLE[311];
+    pub const RINGS_OFF: &Entry = &TABLE[320];
 
     /// what the surgeon saw to be safe on the table caps every mode and position of that movement: a statement.
-    pub const SAFE_ARC_CAPS: &Entry = &TABLE[312];
+    pub const SAFE_ARC_CAPS: &Entry = &TABLE[321];
 
     /// load in the hand in the later strengthening weeks (10 lb), until the surgeon names a load: 4.54 kg.
-    pub const SECOND_HAND_LOAD: &Entry = &TABLE[313];
+    pub const SECOND_HAND_LOAD: &Entry = &TABLE[322];
 
     /// minutes of an exercise session: 10 (5 to 10) min.
-    pub const SESSION_MINUTES: &Entry = &TABLE[314];
+    pub const SESSION_MINUTES: &Entry = &TABLE[323];
 
     /// exercise sessions a day: 4 (3 to 4) per day.
-    pub const SESSIONS_A_DAY: &Entry = &TABLE[315];
+    pub const SESSIONS_A_DAY: &Entry = &TABLE[324];
 
     /// sleep on the back or half sitting with a pillow under the arm, or on the other side; not on the operated side: a statement.
-    pub const SLEEP_POSITION: &Entry = &TABLE[316];
+    pub const SLEEP_POSITION: &Entry = &TABLE[325];
 
     /// first day on which the sling is no longer worn at all times: day 42.
-    pub const SLING_ALWAYS_UNTIL: &Entry = &TABLE[317];
+    pub const SLING_ALWAYS_UNTIL: &Entry = &TABLE[326];
 
     /// the sling stays on at night: a statement.
-    pub const SLING_AT_NIGHT: &Entry = &TABLE[318];
+    pub const SLING_AT_NIGHT: &Entry = &TABLE[327];
 
     /// sling fit: elbow deep in the sling and near a right angle, wrist carried, not tight, skin looked at: a statement.
-    pub const SLING_FIT: &Entry = &TABLE[319];
+    pub const SLING_FIT: &Entry = &TABLE[328];
 
     /// when the sling comes off: washing, dressing and exercises: a statement.
-    pub const SLING_OFF_FOR: &Entry = &TABLE[320];
+    pub const SLING_OFF_FOR: &Entry = &TABLE[329];
 
     /// hours out of the sling on the first day of weaning: 1 h.
-    pub const SLING_WEANING_FIRST_HOURS: &Entry = &TABLE[321];
+    pub const SLING_WEANING_FIRST_HOURS: &Entry = &TABLE[330];
 
     /// hours added on each further day of weaning: 1 h.
-    pub const SLING_WEANING_MORE_EACH_DAY: &Entry = &TABLE[322];
+    pub const SLING_WEANING_MORE_EACH_DAY: &Entry = &TABLE[331];
 
     /// first day without a sling: day 56.
-    pub const SLING_WEANING_UNTIL: &Entry = &TABLE[323];
+    pub const SLING_WEANING_UNTIL: &Entry = &TABLE[332];
 
     /// age in completed years above which the surgeon is asked whether to go slower: 70 years.
-    pub const SLOWER_AGE_OVER: &Entry = &TABLE[324];
+    pub const SLOWER_AGE_OVER: &Entry = &TABLE[333];
 
     /// Goutallier grade of any recorded muscle from which the surgeon is asked whether to go slower: 3.
-    pub const SLOWER_INFILTRATION_FROM: &Entry = &TABLE[325];
+    pub const SLOWER_INFILTRATION_FROM: &Entry = &TABLE[334];
 
     /// findings for which most surveyed surgeons go slower: a statement.
-    pub const SLOWER_OPINION: &Entry = &TABLE[326];
+    pub const SLOWER_OPINION: &Entry = &TABLE[335];
 
     /// poor tissue, high tension, a partial repair or a revision is treated one class slower: a statement.
-    pub const SLOWER_PRINCIPLE: &Entry = &TABLE[327];
+    pub const SLOWER_PRINCIPLE: &Entry = &TABLE[336];
 
     /// Patte grade of retraction that asks the surgeon whether to go slower: 3.
-    pub const SLOWER_RETRACTION_GRADE: &Entry = &TABLE[328];
+    pub const SLOWER_RETRACTION_GRADE: &Entry = &TABLE[337];
 
     /// a tear under this is small: 10 mm.
-    pub const SMALL_TEAR_BELOW: &Entry = &TABLE[329];
+    pub const SMALL_TEAR_BELOW: &Entry = &TABLE[338];
 
     /// first day of weaning for a small tear, where the surgeon chooses it: day 28.
-    pub const SMALL_TEAR_SLING_UNTIL: &Entry = &TABLE[330];
+    pub const SMALL_TEAR_SLING_UNTIL: &Entry = &TABLE[339];
 
     /// first day without a sling for a small tear, where the surgeon chooses it: day 42.
-    pub const SMALL_TEAR_WEANING_UNTIL: &Entry = &TABLE[331];
+    pub const SMALL_TEAR_WEANING_UNTIL: &Entry = &TABLE[340];
 
     /// first day of sport drills: day 140.
-    pub const SPORT_DRILLS_START: &Entry = &TABLE[332];
+    pub const SPORT_DRILLS_START: &Entry = &TABLE[341];
 
     /// first day of sport, opened by the surgeon: day 182.
-    pub const SPORT_START: &Entry = &TABLE[333];
+    pub const SPORT_START: &Entry = &TABLE[342];
 
     /// first day of active motion, small and medium repairs: day 42.
-    pub const STAGED_ACTIVE_START: &Entry = &TABLE[334];
+    pub const STAGED_ACTIVE_START: &Entry = &TABLE[343];
 
     /// first day of active-assisted motion, small and medium repairs: day 28.
-    pub const STAGED_ASSISTED_START: &Entry = &TABLE[335];
+    pub const STAGED_ASSISTED_START: &Entry = &TABLE[344];
 
     /// first day of active-assisted motion upright; before it only lying on the back: day 35.
-    pub const STAGED_ASSISTED_UPRIGHT_START: &Entry = &TABLE[336];
+    pub const STAGED_ASSISTED_UPRIGHT_START: &Entry = &TABLE[345];
 
     /// first day of hand behind the back, extension past the body and cross-body motion: day 42.
-    pub const STAGED_BEHIND_THE_BACK_START: &Entry = &TABLE[337];
+    pub const STAGED_BEHIND_THE_BACK_START: &Entry = &TABLE[346];
 
     /// first day of gentle shoulder-blade exercises, arm supported: day 14.
-    pub const STAGED_BLADE_START: &Entry = &TABLE[338];
+    pub const STAGED_BLADE_START: &Entry = &TABLE[347];
 
     /// latest first day of passive elevation and external rotation after a small or medium repair, whatever was found: day 14.
-    pub const STAGED_ELEVATION_LATEST: &Entry = &TABLE[339];
+    pub const STAGED_ELEVATION_LATEST: &Entry = &TABLE[348];
 
     /// first day of a load in the hand: day 84.
-    pub const STAGED_HAND_LOAD_START: &Entry = &TABLE[340];
+    pub const STAGED_HAND_LOAD_START: &Entry = &TABLE[349];
 
     /// first day of effort without movement: day 49.
-    pub const STAGED_ISOMETRIC_START: &Entry = &TABLE[341];
+    pub const STAGED_ISOMETRIC_START: &Entry = &TABLE[350];
 
     /// first day of a load above the shoulder: day 140.
-    pub const STAGED_OVERHEAD_LOAD_START: &Entry = &TABLE[342];
+    pub const STAGED_OVERHEAD_LOAD_START: &Entry = &TABLE[351];
 
     /// highest passive elevation before active motion opens: 90 deg.
-    pub const STAGED_PASSIVE_ELEVATION: &Entry = &TABLE[343];
+    pub const STAGED_PASSIVE_ELEVATION: &Entry = &TABLE[352];
 
     /// widest passive external rotation before active motion opens: 20 deg.
-    pub const STAGED_PASSIVE_EXTERNAL_ROTATION: &Entry = &TABLE[344];
+    pub const STAGED_PASSIVE_EXTERNAL_ROTATION: &Entry = &TABLE[353];
 
     /// latest first day of every other passive movement after a small or medium repair, whatever was found: day 42.
-    pub const STAGED_PASSIVE_LATEST: &Entry = &TABLE[345];
+    pub const STAGED_PASSIVE_LATEST: &Entry = &TABLE[354];
 
     /// first day of passive motion, small and medium repairs: day 14.
-    pub const STAGED_PASSIVE_START: &Entry = &TABLE[346];
+    pub const STAGED_PASSIVE_START: &Entry = &TABLE[355];
 
     /// first day of resistance for shoulder and shoulder blade: day 84.
-    pub const STAGED_RESISTED_START: &Entry = &TABLE[347];
+    pub const STAGED_RESISTED_START: &Entry = &TABLE[356];
 
     /// gate of the return stage: day 140.
-    pub const STAGED_RETURN_GATE: &Entry = &TABLE[348];
+    pub const STAGED_RETURN_GATE: &Entry = &TABLE[357];
 
     /// first day of the second hand load: day 112.
-    pub const STAGED_SECOND_HAND_LOAD_START: &Entry = &TABLE[349];
+    pub const STAGED_SECOND_HAND_LOAD_START: &Entry = &TABLE[358];
 
     /// gate of the strengthening stage: day 84.
-    pub const STAGED_STRENGTHENING_GATE: &Entry = &TABLE[350];
+    pub const STAGED_STRENGTHENING_GATE: &Entry = &TABLE[359];
 
     /// first day of end-range stretch: day 84.
-    pub const STAGED_STRETCH_START: &Entry = &TABLE[351];
+    pub const STAGED_STRETCH_START: &Entry = &TABLE[360];
 
     /// first day of weight through the arm: day 84.
-    pub const STAGED_WEIGHT_THROUGH_ARM_START: &Entry = &TABLE[352];
+    pub const STAGED_WEIGHT_THROUGH_ARM_START: &Entry = &TABLE[361];
 
     /// stick-assisted elevation is given without a measured value for infraspinatus: a statement.
-    pub const STICK_ELEVATION_EXCEPTION: &Entry = &TABLE[353];
+    pub const STICK_ELEVATION_EXCEPTION: &Entry = &TABLE[362];
 
     /// stick-assisted external rotation is given without a measured value for infraspinatus: a statement.
-    pub const STICK_EXTERNAL_ROTATION_EXCEPTION: &Entry = &TABLE[354];
+    pub const STICK_EXTERNAL_ROTATION_EXCEPTION: &Entry = &TABLE[363];
 
     /// shoulders called stiff by the clinician at 16 to 24 weeks: 3.3 %.
-    pub const STIFF_CLINICIAN_HALF_YEAR: &Entry = &TABLE[355];
+    pub const STIFF_CLINICIAN_HALF_YEAR: &Entry = &TABLE[364];
 
     /// shoulders called stiff by the clinician at one year: 1.6 %.
-    pub const STIFF_CLINICIAN_ONE_YEAR: &Entry = &TABLE[356];
+    pub const STIFF_CLINICIAN_ONE_YEAR: &Entry = &TABLE[365];
 
     /// shoulders called stiff by the clinician at 12 weeks: 7.3 %.
-    pub const STIFF_CLINICIAN_TWELVE_WEEKS: &Entry = &TABLE[357];
+    pub const STIFF_CLINICIAN_TWELVE_WEEKS: &Entry = &TABLE[366];
 
     /// passive elevation below which a shoulder counts as stiff at 6 to 8 weeks, together with external rotation: 100 deg.
-    pub const STIFF_EARLY_ELEVATION: &Entry = &TABLE[358];
+    pub const STIFF_EARLY_ELEVATION: &Entry = &TABLE[367];
 
     /// passive external rotation below which a shoulder counts as stiff at 6 to 8 weeks, together with elevation: 30 deg.
-    pub const STIFF_EARLY_EXTERNAL_ROTATION: &Entry = &TABLE[359];
+    pub const STIFF_EARLY_EXTERNAL_ROTATION: &Entry = &TABLE[368];
 
     /// shoulders stiff at 6 to 8 weeks by that definition: 23 %.
-    pub const STIFF_EARLY_RATE: &Entry = &TABLE[360];
+    pub const STIFF_EARLY_RATE: &Entry = &TABLE[369];
 
     /// forward elevation below which a shoulder counts as stiff at 90 days: 100 deg.
-    pub const STIFF_NINETY_DAYS_ELEVATION: &Entry = &TABLE[361];
+    pub const STIFF_NINETY_DAYS_ELEVATION: &Entry = &TABLE[370];
 
     /// external rotation at the side below which a shoulder counts as stiff at 90 days: 10 deg.
-    pub const STIFF_NINETY_DAYS_EXTERNAL_ROTATION: &Entry = &TABLE[362];
+    pub const STIFF_NINETY_DAYS_EXTERNAL_ROTATION: &Entry = &TABLE[371];
 
     /// external rotation at 90 abduction below which a shoulder counts as stiff at 90 days: 30 deg.
-    pub const STIFF_NINETY_DAYS_EXTERNAL_ROTATION_AT_90: &Entry = &TABLE[363];
+    pub const STIFF_NINETY_DAYS_EXTERNAL_ROTATION_AT_90: &Entry = &TABLE[372];
 
     /// day from which passive motion may be opened where the surgeon names a loosening for a stiff shoulder: day 1.
-    pub const STIFF_PASSIVE_FROM: &Entry = &TABLE[364];
+    pub const STIFF_PASSIVE_FROM: &Entry = &TABLE[373];
 
     /// passive flexion below which a shoulder counts as stiff at three months; either is enough: 120 deg.
-    pub const STIFF_THREE_MONTHS_ELEVATION: &Entry = &TABLE[365];
+    pub const STIFF_THREE_MONTHS_ELEVATION: &Entry = &TABLE[374];
 
     /// external rotation at the side below which a shoulder counts as stiff at three months; either is enough: 30 deg.
-    pub const STIFF_THREE_MONTHS_EXTERNAL_ROTATION: &Entry = &TABLE[366];
+    pub const STIFF_THREE_MONTHS_EXTERNAL_ROTATION: &Entry = &TABLE[375];
 
     /// shoulders stiff at three months by that definition: 14.2 %.
-    pub const STIFF_THREE_MONTHS_RATE: &Entry = &TABLE[367];
+    pub const STIFF_THREE_MONTHS_RATE: &Entry = &TABLE[376];
 
     /// shoulders with moderate or severe stiffness at three months in the study of early pain: 36.1 %.
-    pub const STIFF_THREE_MONTHS_RATE_EARLY_PAIN: &Entry = &TABLE[368];
+    pub const STIFF_THREE_MONTHS_RATE_EARLY_PAIN: &Entry = &TABLE[377];
 
     /// shoulders stiff at three months in the study of synovitis: 11 %.
-    pub const STIFF_THREE_MONTHS_RATE_SYNOVITIS: &Entry = &TABLE[369];
+    pub const STIFF_THREE_MONTHS_RATE_SYNOVITIS: &Entry = &TABLE[378];
 
     /// stiffness is the one finding for which most surveyed surgeons go faster: a statement.
-    pub const STIFFNESS_OPINION: &Entry = &TABLE[370];
+    pub const STIFFNESS_OPINION: &Entry = &TABLE[379];
 
     /// first day of active internal rotation, hand behind the back, active extension and shoulder-blade exercises after subscapularis repair: day 42.
-    pub const SUBSCAPULARIS_ACTIVE_START: &Entry = &TABLE[371];
+    pub const SUBSCAPULARIS_ACTIVE_START: &Entry = &TABLE[380];
 
     /// external rotation at the first step, complete or open: 30 deg.
-    pub const SUBSCAPULARIS_COMPLETE_FIRST: &Entry = &TABLE[372];
+    pub const SUBSCAPULARIS_COMPLETE_FIRST: &Entry = &TABLE[381];
 
     /// external rotation at the last step, complete or open: 90 deg.
-    pub const SUBSCAPULARIS_COMPLETE_FOURTH: &Entry = &TABLE[373];
+    pub const SUBSCAPULARIS_COMPLETE_FOURTH: &Entry = &TABLE[382];
 
     /// external rotation at the second step, complete or open: 45 deg.
-    pub const SUBSCAPULARIS_COMPLETE_SECOND: &Entry = &TABLE[374];
+    pub const SUBSCAPULARIS_COMPLETE_SECOND: &Entry = &TABLE[383];
 
     /// external rotation at the third step, complete or open: 60 deg.
-    pub const SUBSCAPULARIS_COMPLETE_THIRD: &Entry = &TABLE[375];
+    pub const SUBSCAPULARIS_COMPLETE_THIRD: &Entry = &TABLE[384];
 
     /// first step day of external rotation after subscapularis repair: day 28.
-    pub const SUBSCAPULARIS_FIRST_STEP: &Entry = &TABLE[376];
+    pub const SUBSCAPULARIS_FIRST_STEP: &Entry = &TABLE[385];
 
     /// fourth step day of external rotation after complete or open subscapularis repair: day 70.
-    pub const SUBSCAPULARIS_FOURTH_STEP: &Entry = &TABLE[377];
+    pub const SUBSCAPULARIS_FOURTH_STEP: &Entry = &TABLE[386];
 
     /// last step day of external rotation after complete or open subscapularis repair: day 84.
-    pub const SUBSCAPULARIS_LAST_STEP: &Entry = &TABLE[378];
+    pub const SUBSCAPULARIS_LAST_STEP: &Entry = &TABLE[387];
 
     /// the later day a surgeon may choose: day 84.
-    pub const SUBSCAPULARIS_RESISTED_LATER: &Entry = &TABLE[379];
+    pub const SUBSCAPULARIS_RESISTED_LATER: &Entry = &TABLE[388];
 
     /// first day of effort or resistance in internal rotation after subscapularis repair: day 56.
-    pub const SUBSCAPULARIS_RESISTED_START: &Entry = &TABLE[380];
+    pub const SUBSCAPULARIS_RESISTED_START: &Entry = &TABLE[389];
 
     /// second step day of external rotation after subscapularis repair: day 42.
-    pub const SUBSCAPULARIS_SECOND_STEP: &Entry = &TABLE[381];
+    pub const SUBSCAPULARIS_SECOND_STEP: &Entry = &TABLE[390];
 
     /// external rotation while a subscapularis repair is fresh: 0 deg.
-    pub const SUBSCAPULARIS_SHUT: &Entry = &TABLE[382];
+    pub const SUBSCAPULARIS_SHUT: &Entry = &TABLE[391];
 
     /// third step day of external rotation after subscapularis repair: day 56.
-    pub const SUBSCAPULARIS_THIRD_STEP: &Entry = &TABLE[383];
+    pub const SUBSCAPULARIS_THIRD_STEP: &Entry = &TABLE[392];
 
     /// external rotation at the first step, upper part, arthroscopic: 45 deg.
-    pub const SUBSCAPULARIS_UPPER_FIRST: &Entry = &TABLE[384];
+    pub const SUBSCAPULARIS_UPPER_FIRST: &Entry = &TABLE[393];
 
     /// external rotation at the second step, upper part, arthroscopic: 90 deg.
-    pub const SUBSCAPULARIS_UPPER_SECOND: &Entry = &TABLE[385];
+    pub const SUBSCAPULARIS_UPPER_SECOND: &Entry = &TABLE[394];
 
     /// same day: swollen arm, or swollen or tender calf: a statement.
-    pub const SWELLING_SAME_DAY: &Entry = &TABLE[386];
+    pub const SWELLING_SAME_DAY: &Entry = &TABLE[395];
 
     /// turning outward with the forearm on a table is given without a measured value, where the other arm cannot drive a stick: a statement.
-    pub const TABLE_EXTERNAL_ROTATION_EXCEPTION: &Entry = &TABLE[387];
+    pub const TABLE_EXTERNAL_ROTATION_EXCEPTION: &Entry = &TABLE[396];
 
     /// elevation with the forearm resting on a table in front: 40 deg.
-    pub const TABLE_SLIDE_START: &Entry = &TABLE[388];
+    pub const TABLE_SLIDE_START: &Entry = &TABLE[397];
 
     /// minutes until pain tablets work: 30 (30 to 60) min.
-    pub const TABLET_EFFECT_FROM: &Entry = &TABLE[389];
+    pub const TABLET_EFFECT_FROM: &Entry = &TABLE[398];
 
     /// greatest tear dimension from which a tear is treated as large: 30 mm.
-    pub const TEAR_CLASS_LARGE_FROM: &Entry = &TABLE[390];
+    pub const TEAR_CLASS_LARGE_FROM: &Entry = &TABLE[399];
 
     /// greatest tear dimension above which a tear is of the largest class; the size itself is not: 50 mm.
-    pub const TEAR_CLASS_MASSIVE_ABOVE: &Entry = &TABLE[391];
+    pub const TEAR_CLASS_MASSIVE_ABOVE: &Entry = &TABLE[400];
 
     /// greatest tear dimension below which a tear is of the smallest class: 10 mm.
-    pub const TEAR_CLASS_SMALL_BELOW: &Entry = &TABLE[392];
+    pub const TEAR_CLASS_SMALL_BELOW: &Entry = &TABLE[401];
 
     /// a tenotomy is treated as a tenodesis at the start: a statement.
-    pub const TENOTOMY_AS_TENODESIS: &Entry = &TABLE[393];
+    pub const TENOTOMY_AS_TENODESIS: &Entry = &TABLE[402];
 
     /// resistance at the elbow after tenotomy, where the surgeon chooses early use: day 42.
-    pub const TENOTOMY_EARLY_RESISTED: &Entry = &TABLE[394];
+    pub const TENOTOMY_EARLY_RESISTED: &Entry = &TABLE[403];
 
     /// total loss of motion before surgery, smallest group, upper end: 20 (0 to 20) deg.
-    pub const TOTAL_DEFICIT_FIRST_GROUP: &Entry = &TABLE[395];
+    pub const TOTAL_DEFICIT_FIRST_GROUP: &Entry = &TABLE[404];
 
     /// total loss of motion before surgery, middle group, upper end: 70 (25 to 70) deg.
-    pub const TOTAL_DEFICIT_SECOND_GROUP: &Entry = &TABLE[396];
+    pub const TOTAL_DEFICIT_SECOND_GROUP: &Entry = &TABLE[405];
+
+    /// external rotation at the side at which the forearm has gone a third of the way from straight ahead to the side: 30 deg.
+    pub const TURNED_OUT_A_THIRD: &Entry = &TABLE[406];
+
+    /// external rotation at the side at which the forearm has gone half of the way from straight ahead to the side: 45 deg.
+    pub const TURNED_OUT_HALF: &Entry = &TABLE[407];
+
+    /// external rotation at the side at which the forearm points straight to the side: 90 deg.
+    pub const TURNED_OUT_TO_THE_SIDE: &Entry = &TABLE[408];
+
+    /// external rotation at the side at which the forearm has gone two thirds of the way from straight ahead to the side: 60 deg.
+    pub const TURNED_OUT_TWO_THIRDS: &Entry = &TABLE[409];
 
     /// a tear over this is very large: 50 mm.
-    pub const VERY_LARGE_ABOVE: &Entry = &TABLE[397];
+    pub const VERY_LARGE_ABOVE: &Entry = &TABLE[410];
 
     /// same day: vomiting that goes on, no urine: a statement.
-    pub const VOMITING_URINE_SAME_DAY: &Entry = &TABLE[398];
+    pub const VOMITING_URINE_SAME_DAY: &Entry = &TABLE[411];
 
     /// weight through one arm in rising from a chair with both hands, estimated: 15 kg.
-    pub const WEIGHT_THROUGH_ARM_CHAIR_RISE: &Entry = &TABLE[399];
+    pub const WEIGHT_THROUGH_ARM_CHAIR_RISE: &Entry = &TABLE[412];
 
     /// weight through one arm in a push-up on the toes, estimated: 30 kg.
-    pub const WEIGHT_THROUGH_ARM_FLOOR_PUSH: &Entry = &TABLE[400];
+    pub const WEIGHT_THROUGH_ARM_FLOOR_PUSH: &Entry = &TABLE[413];
 
     /// weight through one arm in a push-up on the knees, estimated: 20 kg.
-    pub const WEIGHT_THROUGH_ARM_KNEELING_PUSH: &Entry = &TABLE[401];
+    pub const WEIGHT_THROUGH_ARM_KNEELING_PUSH: &Entry = &TABLE[414];
 
     /// weight through one arm in leaning lightly on a hand or an elbow, estimated: 5 kg.
-    pub const WEIGHT_THROUGH_ARM_LEAN: &Entry = &TABLE[402];
+    pub const WEIGHT_THROUGH_ARM_LEAN: &Entry = &TABLE[415];
 
     /// weight through one arm in lying on that side, estimated: 12 kg.
-    pub const WEIGHT_THROUGH_ARM_LYING_ON: &Entry = &TABLE[403];
+    pub const WEIGHT_THROUGH_ARM_LYING_ON: &Entry = &TABLE[416];
 
     /// weight through one arm in a push-up at the wall, estimated: 10 kg.
-    pub const WEIGHT_THROUGH_ARM_WALL_PUSH: &Entry = &TABLE[404];
+    pub const WEIGHT_THROUGH_ARM_WALL_PUSH: &Entry = &TABLE[417];
 
     /// first day on which the wound may be wet without a watertight cover, once healed: day 10.
-    pub const WOUND_DRY_UNTIL: &Entry = &TABLE[405];
+    pub const WOUND_DRY_UNTIL: &Entry = &TABLE[418];
 
     /// same day: spreading redness, pus, heat, swelling or opening of the wound, a stain past the edge of the dressing: a statement.
-    pub const WOUND_SIGNS_SAME_DAY: &Entry = &TABLE[406];
+    pub const WOUND_SIGNS_SAME_DAY: &Entry = &TABLE[419];
 
     /// first day of the wound visit: day 10.
-    pub const WOUND_VISIT_FROM: &Entry = &TABLE[407];
+    pub const WOUND_VISIT_FROM: &Entry = &TABLE[420];
 
     /// last day of the wound visit: day 14.
-    pub const WOUND_VISIT_UNTIL: &Entry = &TABLE[408];
+    pub const WOUND_VISIT_UNTIL: &Entry = &TABLE[421];
 }

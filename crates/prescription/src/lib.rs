@@ -35,7 +35,7 @@ mod visits;
 
 pub use answers::{Answer as QuestionAnswer, OpenQuestion, Together, questions_of};
 pub use issue::{Case, LineOf, prescribe};
-pub use may::{Answer, May, may};
+pub use may::{Answer, May, may, may_all};
 pub use opened::{Opening, Openings, read as read_opened};
 pub use settings::{
     Back, Clinic, Contact, FeverLimit, Hold, Loosening, Paper, PaperSize, Permission, Practice, Prefer, ProtocolChoice,

@@ -378,7 +378,37 @@ impl Document {
     }
 }
 
+impl Document {
+    /// The sentences of the sheet in reading order: what is read, without titles, labels, dates and heads of tables.
+    ///
+    /// How hard a sheet is to read is measured by these; a heading of two words would make it look easier than it is.
+    pub fn sentences(&self) -> Vec<&str> {
+        let mut sentences = Vec::new();
+        for block in &self.blocks {
+            block.sentences(&mut sentences);
+        }
+        sentences
+    }
+}
+
 impl Block {
+    fn sentences<'a>(&'a self, into: &mut Vec<&'a str>) {
+        match self {
+            Self::Paragraph { text, .. } => into.push(text),
+            Self::List { items, .. } => into.extend(items.iter().map(String::as_str)),
+            Self::Callout { text, items, .. } => into.extend(text.iter().chain(items).map(String::as_str)),
+            Self::Bands { bands } => into.extend(bands.iter().flat_map(Band::sentences)),
+            Self::Table { rows, .. } => {
+                let lines = rows.iter().flatten().flat_map(|cell| cell.text.lines());
+                into.extend(lines.filter(|line| line.ends_with(['.', '?', '!'])));
+            }
+            Self::Strip { text, .. } => into.push(text),
+            Self::Pair { left, right } => left.iter().chain(right).for_each(|block| block.sentences(into)),
+            Self::Together { blocks } => blocks.iter().for_each(|block| block.sentences(into)),
+            _ => {}
+        }
+    }
+
     fn texts<'a>(&'a self, into: &mut Vec<&'a str>) {
         let mut push = |text: &'a str| {
             if !text.is_empty() {
@@ -428,6 +458,18 @@ impl Block {
 }
 
 impl Band {
+    fn sentences(&self) -> impl Iterator<Item = &str> {
+        [&self.purpose, &self.start.text]
+            .into_iter()
+            .chain(&self.steps)
+            .chain(self.end.iter().map(|end| &end.text))
+            .chain([&self.dose])
+            .chain(&self.mistakes)
+            .chain([&self.stop.text])
+            .map(String::as_str)
+            .filter(|text| !text.is_empty())
+    }
+
     fn texts(&self) -> impl Iterator<Item = &str> {
         [&self.title, &self.purpose, &self.dates, &self.start.label, &self.start.text]
             .into_iter()

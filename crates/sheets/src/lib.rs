@@ -7,9 +7,48 @@
 //! "a new page starts here". Every clinical value comes from the prescription.
 #![deny(missing_docs)]
 
+mod activities;
+mod calls;
+mod desk;
 mod document;
+mod exercises;
+mod first_days;
+mod fridge;
+mod handout;
+mod household;
+mod letter;
+mod letter_done;
+mod letter_orders;
+mod letter_strip;
+mod letter_text;
+mod limits_table;
+mod limits_words;
+mod parts;
+mod points;
+mod reasons_list;
+mod sling;
+mod sling_words;
+mod surgeon;
+mod surgeon_evidence;
+mod surgeon_exercises;
+mod surgeon_lists;
+mod surgeon_settings;
+mod texts;
+mod visits;
+mod work;
 
+pub use activities::{Told, told as activities};
+pub use calls::{NoNumber, Numbers};
+pub use desk::{Desk, issued_on};
 pub use document::{
     Band, Block, Cell, Column, Document, Fact, Field, ListMark, Print, Reader, Shade, Side, Size, SlingRun, StageRun,
     TickRow, Tone,
 };
+pub use first_days::first_days;
+pub use handout::handout;
+pub use letter::letter;
+pub use parts::{Part, Period, parts};
+pub use points::{Point, Points};
+pub use surgeon::surgeon_page;
+pub use visits::of_patient as visits_of_patient;
+pub use work::work_note;

@@ -13,4 +13,4 @@ mod readability;
 
 pub use language::Language;
 pub use messages::{Argument, Messages};
-pub use readability::{grade, syllables};
+pub use readability::{Ease, grade, syllables};

@@ -18,6 +18,8 @@ const ENGLISH: &[(&str, &str)] = &[
     ("first-days", include_str!("../../../locales/en/first-days.ftl")),
     ("cautions", include_str!("../../../locales/en/cautions.ftl")),
     ("prescription", include_str!("../../../locales/en/prescription.ftl")),
+    ("handout", include_str!("../../../locales/en/handout.ftl")),
+    ("letters", include_str!("../../../locales/en/letters.ftl")),
 ];
 
 /// The files of a language: name and text.

@@ -327,7 +327,7 @@ fn of_entry(shelf: &Shelf, id: &str) -> Option<Topic> {
     paragraphs.extend(attribute("purpose"));
     paragraphs.extend(attribute("start"));
     paragraphs.extend((1..).map_while(|step| attribute(&format!("step-{step}"))));
-    paragraphs.extend(attribute("how"));
+    paragraphs.extend(attribute("how").or_else(|| attribute("until")));
     paragraphs.extend(
         (1..).map_while(|place| attribute(&format!("mistake-{place}"))).map(|text| format!("Common mistake: {text}")),
     );

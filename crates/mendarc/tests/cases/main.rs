@@ -10,6 +10,7 @@ mod found;
 mod judged;
 mod lines;
 mod one_day;
+mod paper;
 mod story;
 mod world;
 

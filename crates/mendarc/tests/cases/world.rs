@@ -22,6 +22,7 @@ pub struct World<'s> {
     openings: Openings,
     other: Option<Record>,
     protocol: Option<String>,
+    asked_on: Option<Date>,
     days: BTreeMap<Date, Prescription>,
 }
 
@@ -63,6 +64,7 @@ impl<'s> World<'s> {
             openings: openings.unwrap_or_default(),
             other: other.flatten(),
             protocol: asked.protocol,
+            asked_on: asked.on,
             days: BTreeMap::new(),
         };
         if !unread && !sink.has_errors() {
@@ -97,6 +99,19 @@ impl<'s> World<'s> {
         let mut sink = Sink::new();
         let answer = self.with_case(Some(date), |case| prescription::may(case, activity, date, &mut sink));
         answer.flatten().ok_or_else(|| format!("no answer: {:?}", sink.found()))
+    }
+
+    /// The desk of the sheets of this step, with numbers to call where the story has none.
+    pub fn with_desk<T>(&self, messages: &wording::Messages, then: impl FnOnce(&sheets::Desk<'_>) -> T) -> Option<T> {
+        let mut settings = self.settings.clone();
+        settings.contact.day.get_or_insert_with(|| "555-0100".into());
+        settings.contact.night.get_or_insert_with(|| "555-0101".into());
+        let mut sink = Sink::new();
+        self.with_case(self.asked_on, |case| {
+            let case = Case { settings: &settings, ..*case };
+            mendarc::desk::with_desk(&case, messages, &mut sink, then)
+        })
+        .flatten()
     }
 
     fn prescribe(&self, on: Option<Date>, sink: &mut Sink) -> Option<Prescription> {

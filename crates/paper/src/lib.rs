@@ -1,0 +1,56 @@
+//! A sheet on paper: a [`sheets::Document`] becomes a PDF.
+//!
+//! The document goes to the templates as data (JSON), never as markup, so no
+//! text can be anything but text. Fonts and templates are in the program;
+//! nothing is read from files, and the same document gives the same bytes.
+#![deny(missing_docs)]
+
+mod failure;
+mod fonts;
+mod plain;
+mod sheet;
+
+pub use failure::Failure;
+
+use sheets::Document;
+use typst_layout::PagedDocument;
+use typst_pdf::{PdfOptions, PdfStandard, PdfStandards};
+
+use sheet::Sheet;
+
+/// How many documents something the typesetter remembers may go unused before it is forgotten.
+const REMEMBERED: usize = 2;
+
+/// The document as a PDF, tagged after PDF/UA-1.
+///
+/// # Method
+/// No date and no random number goes in, so equal documents give equal bytes.
+/// What the typesetter remembers between two documents is forgotten when unused,
+/// so that the memory stays flat however many are printed.
+///
+/// # Errors
+/// - [`Failure::NoGlyph`]: a text has signs that no face holds; nothing is printed.
+/// - [`Failure::Layout`], [`Failure::Export`]: a fault of the templates.
+pub fn pdf(document: &Document) -> Result<Vec<u8>, Failure> {
+    let mut json = serde_json::to_value(document).map_err(Failure::Document)?;
+    plain::prepare(&mut json)?;
+    let json = json.to_string();
+    let sheet = Sheet::new(json.clone());
+    let printed = print(&sheet, json);
+    comemo::evict(REMEMBERED);
+    printed
+}
+
+fn print(sheet: &Sheet, identifier: String) -> Result<Vec<u8>, Failure> {
+    let pages = typst::compile::<PagedDocument>(sheet).output.map_err(|faults| Failure::layout(sheet, &faults))?;
+    let standards =
+        PdfStandards::new(&[PdfStandard::Ua_1]).map_err(|fault| Failure::Export(fault.message().to_string()))?;
+    let options = PdfOptions {
+        ident: typst::foundations::Smart::Custom(identifier),
+        creator: typst::foundations::Smart::Custom(None),
+        timestamp: None,
+        standards,
+        ..PdfOptions::default()
+    };
+    typst_pdf::pdf(&pages, &options).map_err(|faults| Failure::export(sheet, &faults))
+}

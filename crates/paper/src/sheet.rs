@@ -1,0 +1,77 @@
+//! What the typesetter sees: the templates, the faces, and one document as a file of data.
+
+use std::sync::LazyLock;
+
+use typst::diag::{FileError, FileResult};
+use typst::foundations::{Bytes, Datetime, Duration};
+use typst::syntax::{FileId, RootedPath, Source, VirtualPath, VirtualRoot};
+use typst::text::{Font, FontBook};
+use typst::utils::LazyHash;
+use typst::{Library, LibraryExt, World};
+
+use crate::fonts::Faces;
+
+/// The file the templates read.
+const DATA: &str = "sheet.json";
+
+/// Path and text of each template; the first is the one that is set.
+static TEMPLATES: &[(&str, &str)] = &[("main.typ", include_str!("../templates/main.typ"))];
+
+static LIBRARY: LazyLock<LazyHash<Library>> = LazyLock::new(|| LazyHash::new(<Library as LibraryExt>::default()));
+
+static SOURCES: LazyLock<Vec<Source>> = LazyLock::new(|| {
+    TEMPLATES.iter().filter_map(|(path, text)| Some(Source::new(id(path)?, (*text).to_owned()))).collect()
+});
+
+static DATA_ID: LazyLock<Option<FileId>> = LazyLock::new(|| id(DATA));
+
+/// One document, ready to be set.
+pub struct Sheet {
+    data: Bytes,
+}
+
+impl Sheet {
+    /// The document as JSON.
+    pub fn new(json: String) -> Self {
+        Self { data: Bytes::from_string(json) }
+    }
+}
+
+impl World for Sheet {
+    fn library(&self) -> &LazyHash<Library> {
+        &LIBRARY
+    }
+
+    fn book(&self) -> &LazyHash<FontBook> {
+        Faces::get().book()
+    }
+
+    fn main(&self) -> FileId {
+        SOURCES[0].id()
+    }
+
+    fn source(&self, id: FileId) -> FileResult<Source> {
+        SOURCES.iter().find(|source| source.id() == id).cloned().ok_or_else(|| missing(id))
+    }
+
+    fn file(&self, id: FileId) -> FileResult<Bytes> {
+        if Some(id) == *DATA_ID { Ok(self.data.clone()) } else { Err(missing(id)) }
+    }
+
+    fn font(&self, index: usize) -> Option<Font> {
+        Faces::get().face(index)
+    }
+
+    // No template asks for the day: dates are in the document.
+    fn today(&self, _: Option<Duration>) -> Option<Datetime> {
+        None
+    }
+}
+
+fn id(path: &str) -> Option<FileId> {
+    Some(RootedPath::new(VirtualRoot::Project, VirtualPath::new(path).ok()?).intern())
+}
+
+fn missing(id: FileId) -> FileError {
+    FileError::NotFound(id.get().vpath().get_without_slash().into())
+}

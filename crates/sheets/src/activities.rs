@@ -1,0 +1,108 @@
+//! "May I …?" for daily life, over the days of an opened stage.
+
+use jiff::civil::Date;
+use prescription::{Answer, May};
+
+use crate::desk::Desk;
+use crate::document::{Block, Cell, Column, ListMark, Print, Shade, Tone};
+use crate::parts::Part;
+use crate::texts::{Texts, list};
+
+/// What a patient is told of an activity.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Told {
+    /// All through the stage.
+    Yes,
+    /// From a day of the stage on.
+    From(Date),
+    /// Only the surgeon's office can say.
+    Ask,
+    /// Not in what is opened; no date is told.
+    NotYet,
+}
+
+/// What a patient is told of each activity in a part whose periods begin with the answer lists `answers`.
+///
+/// # Method
+/// Yes is told only where every later period says yes. A date of the prescription is told only where it lies
+/// before the end of the part: what is not opened has no date on paper.
+pub fn told(part: &Part<'_>, answers: &[Vec<May>]) -> Vec<(String, Told)> {
+    let Some(first) = answers.first() else { return Vec::new() };
+    (0..first.len()).map(|place| (first[place].activity.clone(), of_activity(part, answers, place))).collect()
+}
+
+fn of_activity(part: &Part<'_>, answers: &[Vec<May>], place: usize) -> Told {
+    let answer = |period: usize| answers.get(period).and_then(|list| list.get(place));
+    let is_yes = |period: usize| answer(period).is_some_and(|may| may.answer == Answer::Yes);
+    let count = part.periods.len();
+    // The first period from which on every one says yes; the number of periods where the last does not.
+    let from = (0..count).rev().take_while(|&period| is_yes(period)).last().unwrap_or(count);
+    if from == 0 {
+        return Told::Yes;
+    }
+    let before = answer(from - 1);
+    let until = part.until().map(|(_, date)| date);
+    let inside = |date: Date| until.is_none_or(|until| date < until);
+    let begins = part.periods.get(from).map(|period| period.from);
+    match before.map(|may| (may.answer, may.date)) {
+        // It may begin between two breaks of the limits.
+        Some((Answer::NotBefore, date)) if inside(date) && begins.is_none_or(|begins| date <= begins) => {
+            Told::From(date)
+        }
+        _ if begins.is_some() => Told::From(begins.unwrap_or(part.from())),
+        Some((Answer::Ask, _)) => Told::Ask,
+        _ => Told::NotYet,
+    }
+}
+
+/// The table of what may be done and when, and the list of what has to wait.
+pub(crate) fn blocks(desk: &Desk<'_>, texts: &Texts<'_>, part: &Part<'_>, answers: &[Vec<May>]) -> Vec<Block> {
+    let mut told = told(part, answers);
+    told.sort_by_key(|(_, told)| *told);
+    let title = |id: &str| desk.catalogue.get(id).map(exercise::Entry::message_id);
+    let mut rows = Vec::new();
+    let mut waiting = Vec::new();
+    for (activity, told) in &told {
+        let Some(message) = title(activity) else { continue };
+        let name = texts.get(&message);
+        let answer = match told {
+            Told::Yes => texts.get("handout-activities-yes"),
+            Told::From(date) => texts.with("handout-activities-from", &[("date", texts.date(*date).into())]),
+            Told::Ask => texts.get("handout-activities-ask"),
+            Told::NotYet => {
+                waiting.push(name);
+                continue;
+            }
+        };
+        let how = texts.messages.attribute(&message, "how");
+        let name = how.map_or_else(|| name.clone(), |how| format!("{name}\n{how}"));
+        let cell = |text: String, strong: bool| Cell { text, span: 1, shade: Shade::None, strong };
+        rows.push(vec![cell(name, false), cell(answer, true)]);
+    }
+    let mut blocks = vec![
+        texts.heading(2, "handout-activities-title"),
+        texts.paragraph(Tone::Plain, "handout-activities-intro", &[]),
+    ];
+    if !rows.is_empty() {
+        blocks.push(Block::Table {
+            alt: texts.get("handout-activities-title"),
+            print: Print::Usual,
+            columns: vec![
+                Column { title: texts.get("handout-activities-what"), share: 3 },
+                Column { title: texts.get("handout-activities-answer"), share: 1 },
+            ],
+            rows,
+        });
+    }
+    if !waiting.is_empty() {
+        blocks.push(texts.heading(3, "handout-activities-not-title"));
+        blocks.push(texts.paragraph(Tone::Plain, "handout-activities-not", &[]));
+        let half = waiting.len().div_ceil(2);
+        let right = waiting.split_off(half);
+        blocks.push(Block::Pair {
+            left: list(ListMark::Dont, waiting).into_iter().collect(),
+            right: list(ListMark::Dont, right).into_iter().collect(),
+        });
+    }
+    blocks
+}

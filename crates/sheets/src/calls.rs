@@ -1,0 +1,118 @@
+//! Whom to call, and when: the fixed texts, with the surgeon's own fever limit.
+
+use prescription::Settings;
+use wording::Argument;
+use wording::first_days::{arguments, fever};
+
+use crate::document::{Block, Fact, Tone};
+use crate::texts::Texts;
+
+/// A handout without both numbers is not written.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum NoNumber {
+    /// Neither is set.
+    Both,
+    /// The day number is missing.
+    Day,
+    /// The night number is missing.
+    Night,
+}
+
+/// The numbers to call by day and by night.
+#[derive(Debug, Clone, Copy)]
+pub struct Numbers<'s> {
+    /// By day.
+    pub day: &'s str,
+    /// By night.
+    pub night: &'s str,
+}
+
+impl<'s> Numbers<'s> {
+    /// Both numbers of the settings.
+    ///
+    /// # Errors
+    /// Which of them is missing.
+    pub fn of(settings: &'s Settings) -> Result<Self, NoNumber> {
+        match (settings.contact.day.as_deref(), settings.contact.night.as_deref()) {
+            (Some(day), Some(night)) => Ok(Self { day, night }),
+            (None, None) => Err(NoNumber::Both),
+            (None, Some(_)) => Err(NoNumber::Day),
+            (Some(_), None) => Err(NoNumber::Night),
+        }
+    }
+}
+
+/// The numbers that the fixed texts take from the table of evidence, and the surgeon's fever limit.
+pub(crate) fn told(settings: &Settings) -> Vec<(&'static str, Argument<'static>)> {
+    let mut told = arguments();
+    told.extend(fever(settings.paper.fever.celsius()));
+    told
+}
+
+/// The two numbers, large.
+pub(crate) fn phones(texts: &Texts<'_>, numbers: Numbers<'_>) -> Block {
+    Block::Phones {
+        numbers: vec![
+            Fact { label: texts.get("handout-phone-day"), text: numbers.day.to_owned() },
+            Fact { label: texts.get("handout-phone-night"), text: numbers.night.to_owned() },
+        ],
+    }
+}
+
+/// Whether the nerve block may still work.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) enum Numbness {
+    /// In the first days it is expected for some hours.
+    Expected,
+    /// Later it never is.
+    Unexpected,
+}
+
+const EMERGENCY: &[&str] = &[
+    "first-days-emergency-chest",
+    "first-days-emergency-breath",
+    "first-days-emergency-blood",
+    "first-days-emergency-collapse",
+    "first-days-emergency-lips",
+];
+
+const SAME_DAY: &[&str] = &[
+    "first-days-today-fever",
+    "first-days-today-wound",
+    "first-days-today-leak",
+    "first-days-today-pain",
+    "first-days-today-stiff",
+    "first-days-today-fingers",
+    "first-days-today-swelling",
+    "first-days-today-sick",
+    "first-days-today-fall",
+];
+
+/// The frames of "call now", "call the same day" and "call soon".
+pub(crate) fn frames(texts: &Texts<'_>, settings: &Settings, numbness: Numbness) -> Vec<Block> {
+    let told = told(settings);
+    let say = |id: &str| texts.with(id, &told);
+    let mut same_day: Vec<String> = SAME_DAY.iter().map(|id| say(id)).collect();
+    match numbness {
+        Numbness::Expected => {
+            same_day.insert(1, say("first-days-today-fever-again"));
+            same_day.push(say("first-days-today-numb"));
+        }
+        Numbness::Unexpected => same_day.push(say("handout-today-numb")),
+    }
+    vec![
+        Block::Callout {
+            tone: Tone::Danger,
+            title: say("first-days-emergency-title"),
+            text: Vec::new(),
+            items: EMERGENCY.iter().map(|id| say(id)).collect(),
+        },
+        Block::Callout { tone: Tone::Call, title: say("first-days-today-title"), text: Vec::new(), items: same_day },
+        Block::Callout {
+            tone: Tone::Call,
+            title: say("first-days-soon-title"),
+            text: Vec::new(),
+            items: vec![say("first-days-soon-hand")],
+        },
+    ]
+}

@@ -1,0 +1,149 @@
+//! Exercises as bands across the page.
+
+use body::Movement;
+use exercise::{Entry, Posture};
+use plan::ExerciseLine;
+use wording::Argument;
+
+use crate::desk::Desk;
+use crate::document::Band;
+use crate::household;
+use crate::parts::Part;
+use crate::texts::Texts;
+
+/// An exercise over the periods of a part in which its line stays the same.
+#[derive(Debug, Clone)]
+pub(crate) struct Run<'p> {
+    /// The line.
+    pub line: &'p ExerciseLine,
+    /// The first period it stands in.
+    pub first: usize,
+    /// The first period after.
+    pub until: usize,
+}
+
+/// The exercises of a part in the order they begin; one whose dose or target changes stands once for each.
+pub(crate) fn runs<'p>(part: &Part<'p>) -> Vec<Run<'p>> {
+    let mut runs: Vec<Run<'p>> = Vec::new();
+    for (order, period) in part.periods.iter().enumerate() {
+        for line in period.exercises {
+            let same = runs.iter_mut().find(|run| run.until == order && is_same(run.line, line));
+            match same {
+                Some(run) => run.until = order + 1,
+                None => runs.push(Run { line, first: order, until: order + 1 }),
+            }
+        }
+    }
+    runs
+}
+
+/// Whether two lines say the same to a patient; their reasons may differ.
+fn is_same(a: &ExerciseLine, b: &ExerciseLine) -> bool {
+    let told = |line: &ExerciseLine| ExerciseLine { reasons: Vec::new(), ..line.clone() };
+    told(a) == told(b)
+}
+
+/// The bands of a part.
+pub(crate) fn bands(desk: &Desk<'_>, texts: &Texts<'_>, part: &Part<'_>) -> Vec<Band> {
+    runs(part).iter().filter_map(|run| band(desk, texts, part, run)).collect()
+}
+
+fn band(desk: &Desk<'_>, texts: &Texts<'_>, part: &Part<'_>, run: &Run<'_>) -> Option<Band> {
+    let entry = desk.catalogue.get(&run.line.id)?;
+    let message = entry.message_id();
+    let attribute = |name: &str| texts.messages.attribute(&message, name);
+    let numbered = |prefix: &str| -> Vec<String> {
+        let names = texts.messages.attributes(&message);
+        names.iter().filter(|name| name.starts_with(prefix)).filter_map(|name| attribute(name)).collect()
+    };
+    let title = texts.get(&message);
+    Some(Band {
+        id: run.line.id.clone(),
+        title: title.clone(),
+        purpose: attribute("purpose").unwrap_or_default(),
+        dates: dates(texts, part, run),
+        start: texts.fact("handout-exercise-start", attribute("start").unwrap_or_default()),
+        end: reach(texts, entry, run.line).map(|text| texts.fact("handout-exercise-end", text)),
+        steps: numbered("step-"),
+        dose: dose(desk, texts, run.line),
+        mistakes_title: texts.get("handout-exercise-mistakes"),
+        mistakes: numbered("mistake-"),
+        stop: texts.fact("handout-exercise-stop", attribute("stop").unwrap_or_default()),
+        picture_alt: title,
+    })
+}
+
+/// From when until when, where that is not the whole part.
+pub(crate) fn dates(texts: &Texts<'_>, part: &Part<'_>, run: &Run<'_>) -> String {
+    let starts = (run.first > 0).then(|| texts.date(part.periods[run.first].from));
+    let stops = part.periods.get(run.until).map(|period| texts.date(period.from));
+    let told = |name: &'static str, date: &str| (name, Argument::from(date.to_owned()));
+    match (starts, stops) {
+        (None, None) => String::new(),
+        (Some(from), None) => texts.with("handout-exercise-from", &[told("from", &from)]),
+        (None, Some(until)) => texts.with("handout-exercise-until", &[told("until", &until)]),
+        (Some(from), Some(until)) => {
+            texts.with("handout-exercise-dates", &[told("from", &from), told("until", &until)])
+        }
+    }
+}
+
+/// Where the movement ends, in words and degrees.
+fn reach(texts: &Texts<'_>, entry: &Entry, line: &ExerciseLine) -> Option<String> {
+    let Some(target) = line.target else {
+        return line.as_far_as_comfortable.then(|| texts.get("handout-reach-easy"));
+    };
+    let degrees = household::decimal(&target.to_string(), texts.messages.language());
+    let raises = matches!(
+        line.key.movement,
+        Movement::ForwardElevation | Movement::ScapularPlaneElevation | Movement::Abduction
+    );
+    let landmark = if raises { household::hand_height(target) } else { household::forearm_direction(target) };
+    let told: [(&str, Argument<'_>); 3] =
+        [("bound", "degrees".into()), ("degrees", degrees.into()), ("landmark", landmark.into())];
+    // Where the trunk leans or the elbow is bent, the hand's height tells nothing, and the exercise has its own words.
+    if let Some(own) = texts.messages.attribute_with(&entry.message_id(), "reach", &told) {
+        return Some(own);
+    }
+    let id = match (line.key.movement, entry.posture) {
+        (_, Posture::LyingOnTheBack) if raises => "handout-reach-lying-raise",
+        (_, Posture::Standing | Posture::Sitting) if raises => "handout-reach-upright-raise",
+        (Movement::ExternalRotation, Posture::LyingOnTheBack | Posture::Standing | Posture::Sitting) => {
+            "handout-reach-turn-out"
+        }
+        _ => "handout-reach-shown",
+    };
+    Some(texts.with(id, &told))
+}
+
+/// How often and how much, as sentences.
+fn dose(desk: &Desk<'_>, texts: &Texts<'_>, line: &ExerciseLine) -> String {
+    let language = texts.messages.language();
+    let counted = desk
+        .catalogue
+        .get(&line.id)
+        .and_then(|entry| texts.messages.attribute(&entry.message_id(), "counted"))
+        .unwrap_or_else(|| "times".into());
+    let mut sentences = Vec::new();
+    if line.sets > 1 {
+        sentences.push(texts.with("handout-dose-sets", &[("sets", line.sets.into())]));
+    }
+    let to = line.repetitions_to.map_or_else(|| "none".to_owned(), |to| to.to_string());
+    let told = [("repetitions", line.repetitions.into()), ("counted", counted.into()), ("to", to.into())];
+    sentences.push(texts.with("handout-dose-times", &told));
+    if line.hold_s > 0 {
+        sentences.push(texts.with("handout-dose-hold", &[("seconds", line.hold_s.into())]));
+    }
+    let times = ("times", line.times_per_day.into());
+    sentences.push(match line.days_per_week {
+        Some(days) => texts.with("handout-dose-week", &[times, ("days", days.into())]),
+        None => texts.with("handout-dose-day", &[times]),
+    });
+    if let Some(load) = line.load {
+        sentences.push(texts.with("handout-dose-load", &household::load(load, language)));
+    }
+    if line.supervised {
+        sentences.push(texts.get("handout-dose-therapist"));
+    }
+    sentences.join(" ")
+}

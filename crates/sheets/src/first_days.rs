@@ -1,0 +1,129 @@
+//! The sheet for going home, from date and side alone: the strictest common denominator, never a prescription.
+
+use body::Side;
+use jiff::civil::Date;
+use prescription::Settings;
+use quantity::PostoperativeDay;
+use wording::first_days::{SECTIONS, Section, Shape};
+use wording::{Argument, Messages, dates};
+
+use crate::calls::{self, NoNumber, Numbers, Numbness};
+use crate::document::{Block, Document, ListMark, Reader, Size, Tone};
+use crate::texts::Texts;
+
+/// Everything the texts of the first days are told.
+pub(crate) fn told(
+    operated_on: Date,
+    settings: &Settings,
+    numbers: Numbers<'_>,
+    messages: &Messages,
+) -> Vec<(&'static str, Argument<'static>)> {
+    let date = |date: Date| Argument::from(dates::with_weekday(date, messages.language()));
+    let (from, until) = settings.clinic.window(
+        operated_on,
+        evidence::ids::WOUND_VISIT_FROM.day(),
+        evidence::ids::WOUND_VISIT_UNTIL.day(),
+    );
+    let mut told = calls::told(settings);
+    told.extend([
+        ("operation_date", date(PostoperativeDay::SURGERY.date(operated_on))),
+        ("visit_from", date(from)),
+        ("visit_until", date(until)),
+        ("dry_until", date(evidence::ids::WOUND_DRY_UNTIL.day().date(operated_on))),
+        ("day_number", numbers.day.to_owned().into()),
+        ("night_number", numbers.night.to_owned().into()),
+    ]);
+    told
+}
+
+/// A section of the sheet with its title and paragraphs; the surgeon's own words about tablets stand first.
+pub(crate) fn section(
+    section: &Section,
+    texts: &Texts<'_>,
+    settings: &Settings,
+    told: &[(&str, Argument<'_>)],
+) -> Vec<Block> {
+    let mut paragraphs: Vec<Block> = Vec::new();
+    if section.title_id == "first-days-tablets-title"
+        && let Some(tablets) = &settings.paper.tablets
+    {
+        let told = [("tablets", Argument::from(tablets.as_str()))];
+        paragraphs.push(texts.paragraph(Tone::Strong, "handout-tablets-own", &told));
+    }
+    match section.shape {
+        Shape::Paragraphs => {
+            paragraphs.extend(section.paragraph_ids.iter().map(|id| texts.paragraph(Tone::Plain, id, told)));
+        }
+        Shape::List => paragraphs.push(Block::List {
+            mark: ListMark::Dot,
+            items: section.paragraph_ids.iter().map(|id| texts.with(id, told)).collect(),
+        }),
+    }
+    vec![Block::Together { blocks: std::iter::once(texts.heading(2, section.title_id)).chain(paragraphs).collect() }]
+}
+
+/// Sections that stand in a frame of their own, or at the head.
+const FRAMED: &[&str] = &[
+    "first-days-title",
+    "first-days-call-title",
+    "first-days-rules-title",
+    "first-days-emergency-title",
+    "first-days-today-title",
+    "first-days-soon-title",
+];
+
+/// The sheet.
+///
+/// # Errors
+/// The number that is missing: no sheet goes out without both.
+pub fn first_days(
+    operated_on: Date,
+    side: Side,
+    settings: &Settings,
+    messages: &Messages,
+) -> Result<Document, NoNumber> {
+    let numbers = Numbers::of(settings)?;
+    let texts = Texts { messages, side };
+    let told = told(operated_on, settings, numbers, messages);
+    let named = |title: &str| SECTIONS.iter().find(|section| section.title_id == title);
+    let mut blocks = vec![
+        Block::Head { title: texts.get("first-days-title"), subtitle: texts.with("first-days-surgery", &told) },
+        Block::Fields { columns: 2, fields: vec![texts.blank("handout-name"), texts.blank("handout-birth")] },
+        calls::phones(&texts, numbers),
+        texts.paragraph(Tone::Plain, "first-days-until", &told),
+        texts.paragraph(Tone::Plain, "first-days-stricter", &told),
+    ];
+    if let Some(rules) = named("first-days-rules-title") {
+        blocks.push(Block::Callout {
+            tone: Tone::Stop,
+            title: texts.get(rules.title_id),
+            text: Vec::new(),
+            items: rules.paragraph_ids.iter().map(|id| texts.with(id, &told)).collect(),
+        });
+    }
+    blocks.push(Block::PageBreak);
+    blocks.push(texts.heading(2, "handout-call-title"));
+    blocks.extend(calls::frames(&texts, settings, Numbness::Expected));
+    for of in SECTIONS.iter().filter(|section| !FRAMED.contains(&section.title_id)) {
+        blocks.extend(section(of, &texts, settings, &told));
+    }
+    Ok(Document {
+        title: format!("{} – {}", texts.get("first-days-title"), texts.side_word().shown),
+        language: messages.language().code(),
+        reader: Reader::Patient,
+        size: size(settings),
+        side: Some(texts.side_word()),
+        running_head: texts.get("first-days-title"),
+        foot: texts.get("handout-foot"),
+        page_of: texts.get("handout-page"),
+        blocks,
+    })
+}
+
+/// The size of the paper a practice prints on.
+pub(crate) const fn size(settings: &Settings) -> Size {
+    match settings.paper.size {
+        prescription::PaperSize::A4 => Size::A4,
+        prescription::PaperSize::Letter => Size::Letter,
+    }
+}

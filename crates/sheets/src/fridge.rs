@@ -1,0 +1,69 @@
+//! One sheet for each opened stage, to hang on the fridge.
+
+use crate::calls::{self, Numbers};
+use crate::desk::Desk;
+use crate::document::{Block, TickRow, Tone};
+use crate::exercises;
+use crate::handout::step_title;
+use crate::parts::Part;
+use crate::points::Points;
+use crate::texts::Texts;
+use wording::dates;
+
+/// The sheet of a part.
+pub(crate) fn sheet(desk: &Desk<'_>, texts: &Texts<'_>, part: &Part<'_>, numbers: Numbers<'_>) -> Vec<Block> {
+    let valid = match part.until() {
+        Some((_, until)) => texts.with(
+            "handout-fridge-valid",
+            &[("from", texts.date(part.from()).into()), ("until", texts.date(until).into())],
+        ),
+        None => texts.with("handout-fridge-open-end", &[("from", texts.date(part.from()).into())]),
+    };
+    let not: Vec<String> =
+        Points::of(&part.periods[0], desk.messages).not.into_iter().map(|point| point.text).collect();
+    let mut blocks = vec![
+        texts.heading(1, "handout-fridge-title"),
+        Block::Heading { level: 2, text: step_title(texts, part) },
+        Block::Paragraph { tone: Tone::Lead, text: valid },
+        texts.paragraph(Tone::Strong, "handout-fridge-sling", &[("wear", part.periods[0].sling.wear.name().into())]),
+        Block::Callout { tone: Tone::Stop, title: texts.get("handout-not-title"), text: Vec::new(), items: not },
+    ];
+    let rows: Vec<TickRow> = exercises::runs(part)
+        .iter()
+        .filter_map(|run| {
+            let entry = desk.catalogue.get(&run.line.id)?;
+            let dates = exercises::dates(texts, part, run);
+            let times = texts.with("handout-fridge-dose", &[("times", run.line.times_per_day.into())]);
+            Some(TickRow {
+                label: texts.get(&entry.message_id()),
+                dose: if dates.is_empty() { times } else { dates },
+                boxes: run.line.times_per_day,
+                closed: Vec::new(),
+            })
+        })
+        .collect();
+    if !rows.is_empty() {
+        blocks.push(texts.paragraph(Tone::Plain, "handout-fridge-tick", &[]));
+        blocks.push(texts.paragraph(Tone::Plain, "handout-fridge-week", &[]));
+        blocks.push(Block::Ticks {
+            alt: texts.get("handout-fridge-alt"),
+            corner: texts.get("handout-fridge-corner"),
+            days: weekdays(texts),
+            rows,
+        });
+    }
+    blocks.push(calls::phones(texts, numbers));
+    blocks
+}
+
+/// The days of a week from Monday on.
+fn weekdays(texts: &Texts<'_>) -> Vec<String> {
+    let monday = jiff::civil::date(2024, 1, 1); // not medical: any Monday
+    let mut day = Some(monday);
+    let mut names = Vec::new();
+    while let Some(date) = day.filter(|_| names.len() < 7) {
+        names.push(dates::weekday_short(date, texts.messages.language()).to_owned());
+        day = date.tomorrow().ok();
+    }
+    names
+}

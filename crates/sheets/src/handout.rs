@@ -1,0 +1,264 @@
+//! The patient's handout: opened stages only.
+
+use wording::Argument;
+use wording::first_days::SECTIONS;
+
+use crate::activities;
+use crate::calls::{self, NoNumber, Numbers, Numbness};
+use crate::desk::Desk;
+use crate::document::{Block, Document, ListMark, Reader, Tone};
+use crate::exercises;
+use crate::first_days;
+use crate::fridge;
+use crate::parts::{Part, Period};
+use crate::points::{Point, Points};
+use crate::sling;
+use crate::texts::{Texts, list};
+
+/// Sections of the first days at home that a signed plan repeats; its own rules stand for the others.
+const FIRST_NIGHTS: &[&str] = &[
+    "first-days-numb-title",
+    "first-days-tablets-title",
+    "first-days-ice-title",
+    "first-days-wash-title",
+    "first-days-sleep-title",
+];
+
+/// The handout.
+///
+/// # Errors
+/// The number that is missing: no handout goes out without both.
+pub fn handout(desk: &Desk<'_>) -> Result<Document, NoNumber> {
+    let numbers = Numbers::of(desk.settings)?;
+    let texts = Texts { messages: desk.messages, side: desk.prescription.side };
+    let parts = desk.parts();
+    let is_first_time = parts.first().is_some_and(|part| part.from_day().count() == 0);
+    let mut blocks = first_page(desk, &texts, &parts, numbers);
+    if is_first_time {
+        blocks.extend(first_nights(desk, &texts, numbers));
+    }
+    let mut answers = desk.answers;
+    for (order, part) in parts.iter().enumerate() {
+        let (own, rest) = answers.split_at(part.periods.len().min(answers.len()));
+        answers = rest;
+        blocks.push(Block::PageBreak);
+        blocks.extend(step(desk, &texts, part, own, if order == 0 { Place::First } else { Place::Later }));
+    }
+    blocks.push(Block::PageBreak);
+    blocks.push(texts.heading(1, "handout-call-title"));
+    blocks.push(calls::phones(&texts, numbers));
+    let numbness = if is_first_time { Numbness::Expected } else { Numbness::Unexpected };
+    blocks.extend(calls::frames(&texts, desk.settings, numbness));
+    blocks.extend(visits(desk, &texts));
+    blocks.push(signature(&texts));
+    for part in &parts {
+        blocks.push(Block::PageBreak);
+        blocks.extend(fridge::sheet(desk, &texts, part, numbers));
+    }
+    Ok(Document {
+        title: format!("{} – {}", texts.get("handout-title"), texts.side_word().shown),
+        language: desk.messages.language().code(),
+        reader: Reader::Patient,
+        size: desk.size(),
+        side: Some(texts.side_word()),
+        running_head: texts.get("handout-running-head"),
+        foot: texts.get("handout-foot"),
+        page_of: texts.get("handout-page"),
+        blocks,
+    })
+}
+
+/// Whether a step is the one that is open first; its rules stand on the first page.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Place {
+    First,
+    Later,
+}
+
+fn first_page(desk: &Desk<'_>, texts: &Texts<'_>, parts: &[Part<'_>], numbers: Numbers<'_>) -> Vec<Block> {
+    let operated_on = texts.date(desk.prescription.operated_on);
+    let mut blocks = vec![
+        Block::Head {
+            title: texts.get("handout-title"),
+            subtitle: texts.with("handout-surgery", &[("date", operated_on.into())]),
+        },
+        Block::Fields { columns: 2, fields: vec![texts.blank("handout-name"), texts.blank("handout-birth")] },
+        texts.paragraph(Tone::Strong, "handout-not-signed", &[]),
+        calls::phones(texts, numbers),
+    ];
+    if !desk.prescription.moved.is_empty() {
+        blocks.push(texts.paragraph(Tone::Strong, "handout-moved", &[]));
+    }
+    if let Some(part) = parts.first() {
+        blocks.push(texts.heading(1, "handout-now-title"));
+        blocks.extend(what_is_open(texts, part));
+        blocks.extend(sling::bar(desk, texts, parts));
+        blocks.extend(rules(desk, texts, part));
+    }
+    blocks.push(next(desk, texts));
+    blocks
+}
+
+/// The step and its days.
+pub(crate) fn what_is_open(texts: &Texts<'_>, part: &Part<'_>) -> Vec<Block> {
+    let mut blocks = vec![Block::Heading { level: 2, text: step_title(texts, part) }];
+    blocks.push(match part.until() {
+        Some((_, until)) => texts.paragraph(
+            Tone::Lead,
+            "handout-now",
+            &[("from", texts.date(part.from()).into()), ("until", texts.date(until).into())],
+        ),
+        None => texts.paragraph(Tone::Lead, "handout-now-open-end", &[("from", texts.date(part.from()).into())]),
+    });
+    blocks
+}
+
+/// "Step 2: The arm is moved"; a stage without words of its own is the next step.
+pub(crate) fn step_title(texts: &Texts<'_>, part: &Part<'_>) -> String {
+    let own = format!("handout-stage-{}", part.stage.id);
+    let id = if texts.messages.has(&own) { own } else { "handout-stage-other".to_owned() };
+    let number = u16::try_from(part.number).unwrap_or(u16::MAX);
+    texts.with("handout-step", &[("number", number.into()), ("title", texts.get(&id).into())])
+}
+
+/// The one line about what comes next.
+fn next(desk: &Desk<'_>, texts: &Texts<'_>) -> Block {
+    let today = desk.prescription.today.as_ref();
+    let text = match today.and_then(|today| today.not_before.as_ref().map(|next| (today.basis, next))) {
+        None => return texts.paragraph(Tone::Plain, "handout-last", &[]),
+        Some((plan::TodayBasis::Frozen, _)) => vec![texts.get("handout-frozen")],
+        Some((plan::TodayBasis::Opened, next)) => {
+            vec![texts.with("handout-next", &[("date", texts.date(next.date).into())]), texts.get("handout-after")]
+        }
+    };
+    Block::Callout { tone: Tone::Strong, title: String::new(), text, items: Vec::new() }
+}
+
+/// What may be done and what not, and what changes inside the step.
+fn rules(desk: &Desk<'_>, texts: &Texts<'_>, part: &Part<'_>) -> Vec<Block> {
+    let of = |period: &Period<'_>| Points::of(period, desk.messages);
+    let mut blocks = vec![texts.heading(2, "handout-rules-title")];
+    let mut before = of(&part.periods[0]);
+    blocks.extend(pair(texts, &before, "handout-may-title", "handout-not-title"));
+    for period in part.periods.iter().skip(1) {
+        let now = of(period);
+        let fresh = now.against(&before);
+        if !fresh.may.is_empty() || !fresh.not.is_empty() {
+            let mut change = vec![Block::Heading {
+                level: 3,
+                text: texts.with("handout-rules-from", &[("date", texts.date(period.from).into())]),
+            }];
+            change.extend(pair(texts, &fresh, "handout-may-more-title", "handout-not-more-title"));
+            blocks.push(Block::Together { blocks: change });
+        }
+        before = now;
+    }
+    blocks.push(texts.paragraph(Tone::Strong, "handout-not-listed", &[]));
+    blocks
+}
+
+fn pair(texts: &Texts<'_>, points: &Points, may: &str, not: &str) -> Vec<Block> {
+    let column = |title: &str, mark: ListMark, points: &[Point]| -> Vec<Block> {
+        let items: Vec<String> = points.iter().map(|point| point.text.clone()).collect();
+        match list(mark, items) {
+            Some(list) => vec![texts.heading(3, title), list],
+            None => Vec::new(),
+        }
+    };
+    let (left, right) = (column(may, ListMark::Do, &points.may), column(not, ListMark::Dont, &points.not));
+    match (left.is_empty(), right.is_empty()) {
+        (false, false) => vec![Block::Pair { left, right }],
+        _ => left.into_iter().chain(right).collect(),
+    }
+}
+
+/// Block, tablets, ice, washing and sleep: for a plan that begins on the day of surgery.
+fn first_nights(desk: &Desk<'_>, texts: &Texts<'_>, numbers: Numbers<'_>) -> Vec<Block> {
+    let told = first_days::told(desk.prescription.operated_on, desk.settings, numbers, desk.messages);
+    let mut blocks = vec![
+        Block::PageBreak,
+        texts.heading(1, "handout-nights-title"),
+        texts.paragraph(Tone::Plain, "handout-nights-intro", &[]),
+    ];
+    for section in SECTIONS.iter().filter(|section| FIRST_NIGHTS.contains(&section.title_id)) {
+        blocks.extend(first_days::section(section, texts, desk.settings, &told));
+    }
+    blocks
+}
+
+/// A step in full: the sling, the exercises, what may be done.
+fn step(
+    desk: &Desk<'_>,
+    texts: &Texts<'_>,
+    part: &Part<'_>,
+    answers: &[Vec<prescription::May>],
+    place: Place,
+) -> Vec<Block> {
+    let mut blocks = vec![Block::Heading { level: 1, text: step_title(texts, part) }];
+    if place == Place::Later {
+        blocks.extend(what_is_open(texts, part).into_iter().skip(1));
+        blocks.extend(rules(desk, texts, part));
+    }
+    blocks.push(texts.heading(2, "handout-sling-title"));
+    blocks.extend(sling::sentences(texts, part));
+    if part.periods.iter().any(|period| period.sling.wear == plan::Wear::Always) {
+        blocks.push(Block::List { mark: ListMark::Number, items: sling_steps(texts, part) });
+        let ids = ["first-days-sling-wedge", "first-days-sling-skin", "first-days-sling-balance"];
+        blocks.extend(ids.map(|id| texts.paragraph(Tone::Plain, id, &[])));
+    }
+    blocks.push(texts.heading(2, "handout-exercises-title"));
+    let bands = exercises::bands(desk, texts, part);
+    if bands.is_empty() {
+        blocks.push(texts.paragraph(Tone::Plain, "handout-exercises-none", &[]));
+    } else {
+        let told = calls::told(desk.settings);
+        blocks.push(texts.paragraph(Tone::Plain, "handout-exercises-how", &told));
+        if part.periods.iter().any(|period| period.sling.wear == plan::Wear::Always) {
+            blocks.push(texts.paragraph(Tone::Plain, "handout-exercises-sling", &[]));
+        }
+        blocks.push(texts.paragraph(Tone::Strong, "handout-exercises-missed", &[]));
+        blocks.push(texts.paragraph(Tone::Strong, "handout-stricter", &[]));
+        blocks.push(texts.paragraph(Tone::Plain, "handout-no-pain", &[]));
+        blocks.push(Block::Bands { bands });
+    }
+    blocks.extend(activities::blocks(desk, texts, part, answers));
+    blocks
+}
+
+fn sling_steps(texts: &Texts<'_>, part: &Part<'_>) -> Vec<String> {
+    let pose = sling::care_pose(part.periods[0].sling.position);
+    let names = texts.messages.attributes(pose);
+    names
+        .iter()
+        .filter(|name| *name == "start" || name.starts_with("step-"))
+        .filter_map(|name| texts.messages.attribute(pose, name))
+        .collect()
+}
+
+/// Visits up to the gate of the first stage that is not open, from the day of issue on.
+fn visits(desk: &Desk<'_>, texts: &Texts<'_>) -> Vec<Block> {
+    let items: Vec<String> = crate::visits::of_patient(desk)
+        .map(|visit| {
+            let told = [("date", Argument::from(texts.date(visit.date)))];
+            let id = match visit.purpose.as_str() {
+                "wound" => "handout-visit-wound",
+                purpose if purpose.starts_with("gate: ") => "handout-visit-gate",
+                _ => "handout-visit-other",
+            };
+            texts.with(id, &told)
+        })
+        .collect();
+    let mut blocks = vec![texts.heading(2, "handout-visits-title")];
+    match list(ListMark::Box, items) {
+        Some(list) => blocks.extend([list, texts.paragraph(Tone::Plain, "handout-visits-bring", &[])]),
+        None => blocks.push(texts.paragraph(Tone::Plain, "handout-visits-none", &[])),
+    }
+    vec![Block::Together { blocks }]
+}
+
+fn signature(texts: &Texts<'_>) -> Block {
+    Block::Signature {
+        text: texts.get("handout-not-signed"),
+        labels: vec![texts.get("handout-signature"), texts.get("handout-signature-date")],
+    }
+}

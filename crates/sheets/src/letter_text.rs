@@ -1,0 +1,187 @@
+//! The texts of clinicians' pages, and what every such page begins with.
+
+use body::Side;
+use exercise::Catalogue;
+use jiff::civil::Date;
+use plan::{Prescription, StageLine};
+use wording::{Argument, Language, Messages};
+
+use crate::desk::Desk;
+use crate::document::{self, Block, Document, Fact, Field, Reader, Tone};
+use crate::limits_words::short;
+
+static ENGLISH: std::sync::LazyLock<Messages> = std::sync::LazyLock::new(Messages::english);
+
+/// Clinicians' texts: English, whatever the patient reads.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct Say<'m> {
+    messages: &'m Messages,
+    side: Side,
+}
+
+impl<'m> Say<'m> {
+    /// The texts for a desk.
+    pub fn at(desk: &Desk<'m>) -> Self {
+        let messages = if desk.messages.language() == Language::English { desk.messages } else { &*ENGLISH };
+        Self { messages, side: desk.prescription.side }
+    }
+
+    /// A message without arguments of its own.
+    pub fn get(&self, id: &str) -> String {
+        self.with(id, &[])
+    }
+
+    /// A message; the side is always told, as a word and in capitals.
+    pub fn with(&self, id: &str, told: &[(&str, Argument<'_>)]) -> String {
+        let mut all = vec![("side", Argument::from(self.side.name()))];
+        all.extend(told.iter().cloned());
+        self.messages.text(id, &all)
+    }
+
+    /// What the repetitions of an exercise count: "times" where its text says nothing else.
+    pub fn counted(&self, catalogue: &Catalogue, id: &str) -> String {
+        let entry = catalogue.get(id);
+        entry
+            .and_then(|entry| self.messages.attribute(&entry.message_id(), "counted"))
+            .unwrap_or_else(|| self.get("prescription-times"))
+    }
+
+    pub fn heading(&self, level: u8, id: &str) -> Block {
+        Block::Heading { level, text: self.get(id) }
+    }
+
+    pub fn paragraph(&self, tone: Tone, id: &str, told: &[(&str, Argument<'_>)]) -> Block {
+        Block::Paragraph { tone, text: self.with(id, told) }
+    }
+}
+
+/// The ids of what a kind of page is called.
+pub(crate) struct Kind {
+    /// The title.
+    pub title: &'static str,
+    /// The head of the pages after the first.
+    pub running: &'static str,
+    /// The same where the practice has a label of the patient.
+    pub running_with_id: &'static str,
+    /// The word for the operated side.
+    pub side: &'static str,
+}
+
+/// A page for clinicians or employers, with nothing on it yet.
+pub(crate) fn page(desk: &Desk<'_>, kind: &Kind) -> Document {
+    let (say, of) = (Say::at(desk), desk.prescription);
+    let side = say.get(kind.side);
+    let mut told: Vec<(&str, Argument<'_>)> =
+        vec![("side", side.clone().into()), ("date", short(of.operated_on).into())];
+    let running = match &of.patient {
+        Some(id) => {
+            told.push(("id", id.as_str().into()));
+            kind.running_with_id
+        }
+        None => kind.running,
+    };
+    Document {
+        title: say.get(kind.title),
+        language: Language::English.code(),
+        reader: Reader::Clinician,
+        size: desk.size(),
+        side: Some(document::Side { side: of.side.name(), shown: side }),
+        running_head: say.with(running, &told),
+        foot: say.get(wording::cautions::LINE),
+        page_of: say.with("letter-page-of", &[("page", "{page}".into()), ("pages", "{pages}".into())]),
+        blocks: Vec::new(),
+    }
+}
+
+/// The head of the first page: its title, and who writes.
+pub(crate) fn head(desk: &Desk<'_>, title_id: &str) -> Block {
+    let practice = &desk.settings.practice;
+    let parts: Vec<&str> =
+        [&practice.name, &practice.surgeon, &practice.address].into_iter().flatten().map(String::as_str).collect();
+    let say = Say::at(desk);
+    let subtitle = if parts.is_empty() { say.get("letter-unnamed-practice") } else { parts.join(" · ") };
+    Block::Head { title: say.get(title_id), subtitle }
+}
+
+/// A line to fill in by hand.
+pub(crate) fn blank(label: &str) -> Field {
+    Field { label: label.into(), value: String::new(), hint: String::new() }
+}
+
+/// A line that is filled in.
+pub(crate) fn filled(label: &str, value: String) -> Field {
+    Field { label: label.into(), value, hint: String::new() }
+}
+
+/// A label and its text.
+pub(crate) fn fact(label: &str, text: String) -> Fact {
+    Fact { label: label.into(), text }
+}
+
+/// Until when a page is good.
+#[derive(Debug, Clone, Copy)]
+pub(crate) enum Validity<'p> {
+    /// The next stage waits for its gate: until the visit at which it is decided, or else the gate.
+    UntilNext { stage: &'p StageLine, visit: Option<Date> },
+    /// The gate of the next stage has passed unopened: until the visit that still decides it, where one lies ahead.
+    Waiting { stage: &'p StageLine, visit: Option<Date> },
+    /// Everything is opened: until the end of the dated plan.
+    AllOpened { until: Option<Date> },
+}
+
+impl<'p> Validity<'p> {
+    /// The validity of what is printed on a day.
+    ///
+    /// # Method
+    /// What is printed holds while the same stages are open, so it ends with the visit at which the
+    /// surgeon decides on the first stage that is not.
+    pub fn of(of: &'p Prescription, issued_on: Date) -> Self {
+        let Some(stage) = of.stages.iter().find(|stage| !stage.opened) else {
+            return Self::AllOpened { until: of.spans.last().map(|span| span.until) };
+        };
+        let purpose = format!("gate: {}", stage.id);
+        let visit = of.visits.iter().find(|visit| visit.purpose == purpose).map(|visit| visit.date);
+        if stage.from > issued_on {
+            Self::UntilNext { stage, visit }
+        } else {
+            Self::Waiting { stage, visit: visit.filter(|visit| *visit > issued_on) }
+        }
+    }
+
+    /// The stage that is not open, where there is one.
+    pub const fn next(&self) -> Option<&'p StageLine> {
+        match self {
+            Self::UntilNext { stage, .. } | Self::Waiting { stage, .. } => Some(stage),
+            Self::AllOpened { .. } => None,
+        }
+    }
+
+    /// The last day it is good for.
+    pub fn until(&self) -> Option<Date> {
+        match self {
+            Self::UntilNext { stage, visit } => Some(visit.unwrap_or(stage.from)),
+            Self::Waiting { visit, .. } => *visit,
+            Self::AllOpened { until } => *until,
+        }
+    }
+
+    /// It in a sentence.
+    pub fn sentence(&self, say: &Say<'_>) -> String {
+        let until = self.until().map_or(String::new(), short);
+        match self {
+            Self::UntilNext { stage, visit } => {
+                let id = if visit.is_some() { "letter-valid" } else { "letter-valid-without-visit" };
+                say.with(id, &[("until", until.into()), ("stage", stage.title.as_str().into())])
+            }
+            Self::Waiting { stage, .. } => say.with(
+                "letter-valid-waiting",
+                &[
+                    ("gate", short(stage.from).into()),
+                    ("stage", stage.title.as_str().into()),
+                    ("until", if until.is_empty() { "________________".into() } else { until.into() }),
+                ],
+            ),
+            Self::AllOpened { .. } => say.with("letter-valid-all-opened", &[("until", until.into())]),
+        }
+    }
+}

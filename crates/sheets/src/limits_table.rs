@@ -1,0 +1,291 @@
+//! Limits over time as a table: a row for each group of movements, a column for each day on which one changes.
+
+use body::{Joint, Key, Mode, Movement, Position};
+use jiff::civil::Date;
+use plan::{Allowed, Bound, LimitRow, Prescription, Reason, SpanOfDays};
+use quantity::PostoperativeDay;
+
+use crate::document::{Block, Cell, Column, Print, Shade};
+use crate::limits_words as words;
+use crate::reasons_list::ReasonsList;
+
+/// So many columns of days stand side by side; more take a second table below.
+const MOST_COLUMNS: usize = 11; // not medical: what fits across a page
+
+/// Every limit that a therapist works by, over all stages.
+#[derive(Debug, Clone)]
+pub(crate) struct LimitsTable<'p> {
+    /// The days on which a limit of the table, or the stage, changes.
+    pub columns: Vec<DayColumn<'p>>,
+    /// The groups, in the order of the table.
+    pub rows: Vec<GroupRow<'p>>,
+}
+
+/// A day on which something changes.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) struct DayColumn<'p> {
+    /// The day.
+    pub day: PostoperativeDay,
+    /// Its date.
+    pub date: Date,
+    /// The stage of these days.
+    pub stage: &'p str,
+}
+
+/// Movements and modes with the same limits on every day.
+#[derive(Debug, Clone)]
+pub(crate) struct GroupRow<'p> {
+    /// Which part of the arm.
+    pub region: Region,
+    /// The modes, in their order.
+    pub modes: Vec<Mode>,
+    /// The movements with their position; each in every mode of the row.
+    pub movements: Vec<(Joint, Movement, Position)>,
+    /// One value for each column.
+    pub values: Vec<Value>,
+    /// Why the values are what they are.
+    pub reasons: Vec<&'p Reason>,
+}
+
+/// Parts of the arm, in the order of the table.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub(crate) enum Region {
+    /// The shoulder.
+    Shoulder,
+    /// The shoulder blade.
+    Blade,
+    /// Elbow, forearm, wrist and hand.
+    Below,
+    /// Loads in the hand, overhead, and through the arm.
+    Load,
+}
+
+/// A limit on a day.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) struct Value {
+    /// How far.
+    pub allowed: Allowed,
+    /// Whether only lying on the back.
+    pub only_lying: bool,
+}
+
+/// What a run of days allows of a key: its own row, else the row for any position; no row is no.
+pub(crate) fn value_on(span: &SpanOfDays, key: Key) -> Value {
+    value_in(&span.limits, key)
+}
+
+/// What some limits allow of a key.
+pub(crate) fn value_in(limits: &[LimitRow], key: Key) -> Value {
+    row_in(limits, key).map_or(Value { allowed: Allowed::No, only_lying: false }, |row| Value {
+        allowed: row.allowed,
+        only_lying: row.only_lying,
+    })
+}
+
+fn row_in(limits: &[LimitRow], key: Key) -> Option<&LimitRow> {
+    let own = limits.iter().find(|row| row.key == key);
+    own.or_else(|| limits.iter().find(|row| row.key == key.in_position(Position::Any)))
+}
+
+/// The run of days a day falls in.
+pub(crate) fn span_on(of: &Prescription, day: PostoperativeDay) -> Option<&SpanOfDays> {
+    of.spans.iter().find(|span| span.from_day <= day && day < span.until_day)
+}
+
+impl<'p> LimitsTable<'p> {
+    /// The table of a prescription.
+    ///
+    /// # Method
+    /// In each mode movements with the same values on every day come together;
+    /// then modes with the same movements and the same values do. A column
+    /// stands for each day on which a value or the stage changes.
+    pub fn of(of: &'p Prescription) -> Self {
+        let mut rows: Vec<(GroupRow<'p>, Vec<Value>)> = Vec::new();
+        for key in keys(of) {
+            let line: Vec<Value> = of.spans.iter().map(|span| value_on(span, key)).collect();
+            let place = (key.joint, key.movement, key.position);
+            let region = Region::of(key.joint);
+            let known = rows.iter_mut().find(|(row, known)| {
+                row.region == region
+                    && row.modes == [key.mode]
+                    && *known == line
+                    && region != Region::Load
+                    && row.movements.iter().all(|(_, _, position)| *position == key.position)
+            });
+            match known {
+                Some((row, _)) => row.movements.push(place),
+                None => rows.push((
+                    GroupRow {
+                        region,
+                        modes: vec![key.mode],
+                        movements: vec![place],
+                        values: Vec::new(),
+                        reasons: Vec::new(),
+                    },
+                    line,
+                )),
+            }
+        }
+        let mut joined: Vec<(GroupRow<'p>, Vec<Value>)> = Vec::new();
+        for (row, line) in rows {
+            match joined.iter_mut().find(|(known, values)| {
+                known.region == row.region && known.movements == row.movements && *values == line
+            }) {
+                Some((known, _)) => known.modes.extend(row.modes),
+                None => joined.push((row, line)),
+            }
+        }
+        joined.sort_by_key(|(row, _)| row.region);
+        let changes = |place: usize| {
+            place == 0
+                || of.spans[place].stage != of.spans[place - 1].stage
+                || joined.iter().any(|(_, line)| line[place] != line[place - 1])
+        };
+        let places: Vec<usize> = (0..of.spans.len()).filter(|&place| changes(place)).collect();
+        let columns = places
+            .iter()
+            .map(|&place| &of.spans[place])
+            .map(|span| DayColumn { day: span.from_day, date: span.from, stage: &span.stage })
+            .collect();
+        let rows = joined
+            .into_iter()
+            .map(|(mut row, line)| {
+                row.values = places.iter().map(|&place| line[place]).collect();
+                row.reasons = reasons(of, &row);
+                row
+            })
+            .collect();
+        Self { columns, rows }
+    }
+
+    /// The table as blocks; the reasons of each row are numbered in `reasons`.
+    pub fn blocks(&self, of: &Prescription, alt: &str, reasons: &mut ReasonsList) -> Vec<Block> {
+        let why: Vec<String> = self.rows.iter().map(|row| reasons.refer(row.reasons.iter().copied())).collect();
+        let tables = self.columns.len().div_ceil(MOST_COLUMNS).max(1);
+        let width = self.columns.len().div_ceil(tables).max(1);
+        let starts = (0..self.columns.len()).step_by(width);
+        starts.map(|start| self.block(of, alt, &why, start, (start + width).min(self.columns.len()))).collect()
+    }
+
+    fn block(&self, of: &Prescription, alt: &str, why: &[String], start: usize, end: usize) -> Block {
+        let shown = &self.columns[start..end];
+        let mut columns = vec![Column { title: "from".into(), share: 4 }]; // not medical: a width
+        columns.extend(shown.iter().enumerate().map(|(place, column)| {
+            let before = place.checked_sub(1).map(|before| &shown[before]);
+            Column { title: words::column_title(column, before), share: 1 }
+        }));
+        columns.push(Column { title: "why".into(), share: 1 });
+        let stage_texts: Vec<String> = shown.iter().map(|column| words::stage(of, column.stage)).collect();
+        let mut first = vec![plain("stage".into())];
+        first.extend(merged(&stage_texts, |text| Cell {
+            text: text.clone(),
+            span: 1,
+            shade: Shade::None,
+            strong: true,
+        }));
+        first.push(plain(String::new()));
+        let mut rows = vec![first];
+        for (row, why) in self.rows.iter().zip(why) {
+            let mut cells = vec![plain(words::label(row))];
+            cells.extend(merged(&row.values[start..end], |value| Cell {
+                text: words::value(*value),
+                span: 1,
+                shade: shade(value.allowed),
+                strong: false,
+            }));
+            cells.push(plain(why.clone()));
+            rows.push(cells);
+        }
+        Block::Table { alt: alt.into(), print: Print::Smaller, columns, rows }
+    }
+}
+
+impl Region {
+    const fn of(joint: Joint) -> Self {
+        match joint {
+            Joint::Shoulder => Self::Shoulder,
+            Joint::Scapula => Self::Blade,
+            Joint::Elbow | Joint::Forearm | Joint::Wrist | Joint::Hand => Self::Below,
+            Joint::WholeArm => Self::Load,
+        }
+    }
+}
+
+impl GroupRow<'_> {
+    /// Every key of the row.
+    pub fn keys(&self) -> impl Iterator<Item = Key> + '_ {
+        self.movements.iter().flat_map(move |&(joint, movement, position)| {
+            self.modes.iter().map(move |&mode| Key { joint, movement, position, mode })
+        })
+    }
+}
+
+/// A cell of a table that spans one column.
+pub(crate) fn plain(text: String) -> Cell {
+    Cell { text, span: 1, shade: Shade::None, strong: false }
+}
+
+/// Every key of the prescription by mode, then by joint and movement; without those that say what another says.
+fn keys(of: &Prescription) -> Vec<Key> {
+    let mut keys: Vec<Key> = Vec::new();
+    for row in of.spans.iter().flat_map(|span| &span.limits) {
+        if !keys.contains(&row.key) {
+            keys.push(row.key);
+        }
+    }
+    // A named position leaves the others to the row for any position, which need not be written.
+    let any: Vec<Key> = keys.iter().map(|key| key.in_position(Position::Any)).filter(|key| key.exists()).collect();
+    for key in any {
+        if !keys.contains(&key) {
+            keys.push(key);
+        }
+    }
+    // Turning inward against gravity is told with active internal rotation where both have the same limits.
+    let inward = Key::any(Joint::Shoulder, Movement::InwardTurnAgainstGravity, Mode::Active);
+    let internal = Key::any(Joint::Shoulder, Movement::InternalRotation, Mode::Active);
+    if of.spans.iter().all(|span| value_on(span, inward) == value_on(span, internal)) {
+        keys.retain(|key| *key != inward);
+    }
+    keys.sort_by_key(|key| (key.mode, key.position, key.joint, key.movement));
+    keys
+}
+
+fn reasons<'p>(of: &'p Prescription, row: &GroupRow<'_>) -> Vec<&'p Reason> {
+    let mut all: Vec<&'p Reason> = Vec::new();
+    for key in row.keys() {
+        for reason in of.spans.iter().filter_map(|span| row_in(&span.limits, key)).flat_map(|row| &row.reasons) {
+            if !all.contains(&reason) {
+                all.push(reason);
+            }
+        }
+    }
+    all
+}
+
+const fn shade(allowed: Allowed) -> Shade {
+    match allowed {
+        Allowed::No => Shade::Closed,
+        Allowed::UpTo(_) => Shade::Light,
+        Allowed::Free => Shade::Middle,
+    }
+}
+
+/// Equal neighbors become one wide cell.
+fn merged<T: PartialEq>(values: &[T], cell: impl Fn(&T) -> Cell) -> Vec<Cell> {
+    let mut cells: Vec<Cell> = Vec::new();
+    for (place, value) in values.iter().enumerate() {
+        match cells.last_mut() {
+            Some(last) if values[place - 1] == *value => last.span += 1,
+            _ => cells.push(cell(value)),
+        }
+    }
+    cells
+}
+
+/// The bound of a load, where there is one.
+pub(crate) const fn load_of(allowed: Allowed) -> Option<quantity::Kilograms> {
+    match allowed {
+        Allowed::UpTo(Bound::Load(load)) => Some(load),
+        _ => None,
+    }
+}

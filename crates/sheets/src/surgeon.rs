@@ -1,0 +1,289 @@
+//! The surgeon's page: everything that is issued, with the reason of every line, above what is signed.
+
+use plan::{Prescription, Question, Wear};
+
+use crate::desk::Desk;
+use crate::document::{Block, Document, ListMark, SlingRun, StageRun, Tone};
+use crate::letter_done;
+use crate::letter_text::{Kind, Say, fact, filled, head, page};
+use crate::limits_table::LimitsTable;
+use crate::limits_words::{on, short};
+use crate::reasons_list::{ReasonsList, sourced};
+use crate::{sling_words, surgeon_evidence, surgeon_exercises, surgeon_lists, surgeon_settings};
+
+const KIND: Kind = Kind {
+    title: "surgeon-title",
+    running: "surgeon-running",
+    running_with_id: "surgeon-running-with-id",
+    side: "letter-side",
+};
+
+/// The surgeon's page.
+///
+/// # Units and shape
+/// `sha256` is the digest of the written `prescription.json` in hexadecimal digits; it is what the
+/// signature stands for.
+pub fn surgeon_page(desk: &Desk<'_>, sha256: &str) -> Document {
+    let (say, of) = (Say::at(desk), desk.prescription);
+    let mut reasons = ReasonsList::default();
+    let mut document = page(desk, &KIND);
+    let mut blocks = vec![head(desk, "surgeon-title"), who(desk)];
+    blocks.push(Block::Facts { rows: letter_done::facts(desk.record) });
+    blocks.extend(blocking(&say, of));
+    blocks.push(say.heading(2, "surgeon-why-title"));
+    blocks.extend(why(&say, of, &mut reasons));
+    blocks.extend(loosened(&say, of));
+    blocks.push(say.heading(2, "surgeon-settings-title"));
+    blocks.push(match surgeon_settings::differences(desk.settings) {
+        none if none.is_empty() => say.paragraph(Tone::Plain, "surgeon-settings-none", &[]),
+        items => Block::List { mark: ListMark::Dot, items },
+    });
+    blocks.extend(questions(&say, of));
+    blocks.push(say.heading(2, "surgeon-cautions-title"));
+    blocks.push(Block::List { mark: ListMark::Dot, items: of.cautions.clone() });
+    blocks.push(say.heading(2, "surgeon-line-title"));
+    blocks.push(recovery_line(&say, desk));
+    blocks.push(say.heading(2, "surgeon-sling-title"));
+    let sling = reasons.refer(of.spans.iter().flat_map(|span| &span.sling.reasons));
+    blocks.push(Block::Paragraph { tone: Tone::Plain, text: format!("{} (why: {sling})", sling_words::line(of)) });
+    blocks.push(say.heading(2, "surgeon-box-title"));
+    blocks.push(say.paragraph(Tone::Faint, "letter-box-rule", &[]));
+    blocks.extend(LimitsTable::of(of).blocks(of, &say.get("letter-box-alt"), &mut reasons));
+    blocks.push(say.heading(2, "surgeon-gates-title"));
+    blocks.push(say.paragraph(Tone::Faint, "surgeon-gates-text", &[]));
+    blocks.push(surgeon_lists::gates(desk, &mut reasons));
+    blocks.push(say.heading(2, "surgeon-visits-title"));
+    if desk.settings.clinic.days.is_empty() {
+        blocks.push(say.paragraph(Tone::Faint, "surgeon-visits-no-days", &[]));
+    }
+    blocks.push(surgeon_lists::visits(&say, of));
+    if let Some(returns) = surgeon_lists::returns(desk, &mut reasons) {
+        blocks.extend([say.heading(2, "surgeon-returns-title"), returns]);
+    }
+    blocks.push(say.heading(2, "surgeon-exercises-title"));
+    blocks.push(surgeon_exercises::over_time(desk, &mut reasons));
+    if let Some(left_out) = surgeon_exercises::left_out(desk, &mut reasons) {
+        blocks.extend([say.heading(2, "surgeon-left-out-title"), left_out]);
+    }
+    if let Some(goals) = surgeon_lists::goals(desk, &mut reasons) {
+        blocks.extend([say.heading(2, "surgeon-goals-title"), say.paragraph(Tone::Faint, "surgeon-goals-text", &[])]);
+        blocks.push(goals);
+    }
+    blocks.extend(signature(desk, &say, sha256));
+    blocks.push(say.heading(2, "surgeon-reasons-title"));
+    blocks.push(say.paragraph(Tone::Faint, "surgeon-reasons-text", &[]));
+    blocks.push(reasons.block(say.get("letter-reasons-alt")));
+    document.blocks = blocks;
+    document
+}
+
+fn who(desk: &Desk<'_>) -> Block {
+    let (say, of) = (Say::at(desk), desk.prescription);
+    let capped = match &of.protocol.capped_by[..] {
+        [] => String::new(),
+        by => format!(", capped by {}", by.join(", ")),
+    };
+    Block::Fields {
+        columns: 3, // not medical: side by side
+        fields: vec![
+            filled("Practice's label", of.patient.clone().unwrap_or_default()),
+            filled("Side", say.get("letter-side")),
+            filled("Operated (day 0)", short(of.operated_on)),
+            filled("Protocol", format!("{}{capped}", of.protocol.id)),
+            filled("Edition", format!("{}, evidence {}", of.protocol.edition, evidence::EDITION)),
+            filled("Issued", short(desk.issued_on)),
+        ],
+    }
+}
+
+fn is_blocking(question: &Question) -> bool {
+    question.changes.is_empty()
+}
+
+/// What has to be answered before anything is signed.
+fn blocking(say: &Say<'_>, of: &Prescription) -> Option<Block> {
+    let items: Vec<String> = of
+        .questions
+        .iter()
+        .filter(|question| is_blocking(question))
+        .map(|question| format!("{} ({})", question.text, question.path))
+        .collect();
+    (!items.is_empty()).then(|| Block::Callout {
+        tone: Tone::Stop,
+        title: say.get("surgeon-blocked-title"),
+        text: Vec::new(),
+        items,
+    })
+}
+
+fn why(say: &Say<'_>, of: &Prescription, reasons: &mut ReasonsList) -> Vec<Block> {
+    let mut items: Vec<String> =
+        of.protocol.why.iter().map(|reason| format!("{} (why: {})", reason.text, reasons.number(reason))).collect();
+    for index in &of.indices {
+        let told = [
+            ("of", u16::from(index.of).into()),
+            ("low", u16::from(index.low).into()),
+            ("high", u16::from(index.high).into()),
+            ("score", u16::from(index.score.unwrap_or(index.low)).into()),
+            ("meaning", index.meaning.as_str().into()),
+            ("missing", index.missing.join(", ").into()),
+        ];
+        items.push(say.with(if index.score.is_some() { "surgeon-index-score" } else { "surgeon-index-range" }, &told));
+        let sources: Vec<String> = index.evidence.iter().map(|entry| sourced(entry)).collect();
+        items.extend((!sources.is_empty()).then(|| sources.join("; ")));
+    }
+    vec![Block::List { mark: ListMark::Dot, items }]
+}
+
+/// Loosenings, and what moved: printed wherever the plan is.
+fn loosened(say: &Say<'_>, of: &Prescription) -> Vec<Block> {
+    let mut items: Vec<String> = of
+        .loosened
+        .iter()
+        .map(|line| {
+            if of.outside_the_proof.contains(line) {
+                say.with("surgeon-outside", &[("line", line.as_str().into())])
+            } else {
+                line.clone()
+            }
+        })
+        .collect();
+    let beside = of.outside_the_proof.iter().filter(|line| !of.loosened.contains(line));
+    items.extend(beside.map(|line| say.with("surgeon-outside", &[("line", line.as_str().into())])));
+    items.extend(of.moved.iter().map(|line| say.with("surgeon-moved", &[("line", line.as_str().into())])));
+    if items.is_empty() {
+        return Vec::new();
+    }
+    vec![say.heading(2, "surgeon-loosened-title"), Block::List { mark: ListMark::Dot, items }]
+}
+
+/// Questions whose answer could change a limit, with what it could change.
+fn questions(say: &Say<'_>, of: &Prescription) -> Vec<Block> {
+    let limiting: Vec<&Question> = of.questions.iter().filter(|question| !is_blocking(question)).collect();
+    let items =
+        limiting.iter().map(|question| format!("{} ({}): {}", question.text, question.path, effect(say, question)));
+    let items: Vec<String> = items.collect();
+    let count = ("count", of.completions.to_string().into());
+    let summary = match (limiting.len(), of.completions) {
+        (0, 1) => say.get("surgeon-questions-none"),
+        (0, _) => say.with("surgeon-questions-same", &[count]),
+        _ => say.with("surgeon-questions-compared", &[count]),
+    };
+    let mut blocks = vec![say.heading(2, "surgeon-questions-title")];
+    if !items.is_empty() {
+        blocks.push(Block::List { mark: ListMark::Dot, items });
+    }
+    blocks.push(Block::Paragraph { tone: Tone::Faint, text: summary });
+    blocks
+}
+
+/// What an answer could change: its weightiest change stands for the rest.
+fn effect(say: &Say<'_>, question: &Question) -> String {
+    let Some(most) = question.changes.first() else { return String::new() };
+    let many = u16::try_from(question.changes.len()).unwrap_or(u16::MAX);
+    let mut told = vec![
+        ("count", many.into()),
+        ("key", most.key.as_str().into()),
+        ("from", most.from_day.count().to_string().into()),
+        ("until", most.until_day.count().saturating_sub(1).to_string().into()),
+    ];
+    match most.degrees {
+        Some(degrees) => {
+            told.push(("degrees", degrees.to_string().into()));
+            say.with("surgeon-question-effect-degrees", &told)
+        }
+        None => say.with("surgeon-question-effect", &told),
+    }
+}
+
+fn recovery_line(say: &Say<'_>, desk: &Desk<'_>) -> Block {
+    let of = desk.prescription;
+    let last_gate = of.stages.iter().map(|stage| stage.from_day.count()).max().unwrap_or(0);
+    let room = 56; // not medical: eight weeks of the last stage are drawn
+    let until_day = last_gate.saturating_add(room);
+    let runs = sling_words::runs(of);
+    let ends = runs.iter().skip(1).map(|span| span.from_day.count()).chain([until_day]);
+    let sling = runs
+        .iter()
+        .zip(ends)
+        .filter(|(span, end)| span.from_day.count() < *end)
+        .map(|(span, end)| SlingRun {
+            from_day: span.from_day.count(),
+            until_day: end,
+            wear: span.sling.wear.name(),
+            shown: match span.sling.wear {
+                Wear::Always => "sling always".into(),
+                Wear::Weaning => "weaning".into(),
+                Wear::None => "no sling".into(),
+            },
+        })
+        .collect();
+    let mut stages: Vec<StageRun> = Vec::new();
+    for span in of.spans.iter().filter(|span| span.from_day.count() < until_day) {
+        let until = span.until_day.count().min(until_day);
+        let stage = of.stages.iter().find(|stage| stage.id == span.stage);
+        match stages.last_mut() {
+            Some(last) if last.shown == span.stage => last.until_day = until,
+            _ => stages.push(StageRun {
+                from_day: span.from_day.count(),
+                until_day: until,
+                shown: span.stage.clone(),
+                opened: stage.is_some_and(|stage| stage.opened),
+            }),
+        }
+    }
+    let gates = of.stages.iter().map(|stage| (stage.from_day.count(), short(stage.from))).collect();
+    let mark = of
+        .today
+        .as_ref()
+        .filter(|today| today.day.count() > 0 && today.day.count() < until_day)
+        .map(|today| (today.day.count(), "issued".to_owned()));
+    Block::RecoveryLine {
+        alt: say.get("surgeon-line-alt"),
+        week: "week".into(),
+        sling_word: "sling".into(),
+        until_day,
+        sling,
+        stages,
+        dates: gates,
+        mark,
+    }
+}
+
+/// What is taken on without a source, and the signature.
+fn signature(desk: &Desk<'_>, say: &Say<'_>, sha256: &str) -> Vec<Block> {
+    let of = desk.prescription;
+    let marked = surgeon_evidence::marked(desk);
+    let mut blocks = vec![say.heading(2, "surgeon-marked-title")];
+    if marked.is_empty() {
+        blocks.push(say.paragraph(Tone::Plain, "surgeon-marked-none", &[]));
+    } else {
+        blocks.push(say.paragraph(Tone::Plain, "surgeon-marked-text", &[]));
+        blocks.push(surgeon_evidence::table(say.get("surgeon-marked-alt"), &marked));
+    }
+    let mut signed = vec![say.heading(2, "surgeon-signature-title")];
+    let opened: Vec<String> = of
+        .stages
+        .iter()
+        .filter(|stage| stage.opened)
+        .map(|stage| format!("{} from {}", stage.title, on(stage.from, stage.from_day)))
+        .collect();
+    signed.push(Block::Facts { rows: vec![fact("Opened", opened.join("; ")), fact("SHA-256", in_groups(sha256))] });
+    if of.questions.iter().any(is_blocking) {
+        signed.push(say.paragraph(Tone::Stop, "surgeon-blocked", &[]));
+    }
+    let told = [("side", say.get("letter-side").into())];
+    signed.push(Block::Signature {
+        text: say.with("surgeon-sign", &told),
+        labels: vec!["Signature".into(), "Name".into(), "Date".into()],
+    });
+    blocks.push(Block::Together { blocks: signed });
+    blocks
+}
+
+/// Groups of eight, so that two can be compared by eye.
+fn in_groups(digest: &str) -> String {
+    const GROUP: usize = 8; // not medical: characters
+    let signs: Vec<char> = digest.chars().collect();
+    signs.chunks(GROUP).map(|group| group.iter().collect::<String>()).collect::<Vec<_>>().join(" ")
+}

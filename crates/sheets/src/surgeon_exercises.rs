@@ -1,0 +1,130 @@
+//! Exercises over time for clinicians: what is new, what ends, and what is left out.
+
+use plan::{ExerciseLine, Prescription};
+
+use crate::desk::Desk;
+use crate::document::{Block, Cell, Column, Print};
+use crate::letter_text::Say;
+use crate::limits_table::plain;
+use crate::limits_words::{load, on};
+use crate::reasons_list::ReasonsList;
+
+/// What begins and what ends, run of days by run of days.
+pub(crate) fn over_time(desk: &Desk<'_>, reasons: &mut ReasonsList) -> Block {
+    let (say, of) = (Say::at(desk), desk.prescription);
+    let mut rows: Vec<Vec<Cell>> = Vec::new();
+    let mut before: Vec<(&str, String)> = Vec::new();
+    for span in &of.spans {
+        let now: Vec<(&str, String)> = span.exercises.iter().map(|line| (line.id.as_str(), dose(desk, line))).collect();
+        let mut date = on(span.from, span.from_day);
+        for (line, shown) in span.exercises.iter().zip(&now) {
+            if !before.contains(shown) {
+                let why = reasons.refer(&line.reasons);
+                rows.push(vec![plain(std::mem::take(&mut date)), plain(shown.1.clone()), plain(why)]);
+            }
+        }
+        let ended: Vec<String> = before
+            .iter()
+            .filter(|(id, _)| now.iter().all(|(kept, _)| kept != id))
+            .map(|(id, _)| title(desk, id))
+            .collect();
+        if !ended.is_empty() {
+            let text = format!("ends: {}", ended.join("; "));
+            rows.push(vec![plain(std::mem::take(&mut date)), plain(text), plain(String::new())]);
+        }
+        before = now;
+    }
+    let columns = vec![
+        Column { title: "from".into(), share: 0 },
+        Column { title: "exercise".into(), share: 6 }, // not medical: widths
+        Column { title: "why".into(), share: 1 },
+    ];
+    Block::Table { alt: say.get("surgeon-exercises-alt"), print: Print::Smaller, columns, rows }
+}
+
+/// What the protocol lists and some days do not allow, each reason once, and what stands in.
+pub(crate) fn left_out(desk: &Desk<'_>, reasons: &mut ReasonsList) -> Option<Block> {
+    let (say, of) = (Say::at(desk), desk.prescription);
+    let mut rows: Vec<(Vec<Cell>, &str, &str)> = Vec::new();
+    for span in &of.spans {
+        for dropped in &span.dropped {
+            if rows.iter().any(|(_, id, because)| *id == dropped.id && *because == dropped.because) {
+                continue;
+            }
+            let cells = vec![
+                plain(title(desk, &dropped.id)),
+                plain(on(span.from, span.from_day)),
+                plain(with_replacement(desk, of, &dropped.id, &dropped.because)),
+                plain(reasons.refer(&dropped.reasons)),
+            ];
+            rows.push((cells, &dropped.id, &dropped.because));
+        }
+    }
+    if rows.is_empty() {
+        return None;
+    }
+    let columns = vec![
+        Column { title: "exercise".into(), share: 2 },
+        Column { title: "first on".into(), share: 0 },
+        Column { title: "because".into(), share: 5 }, // not medical: widths
+        Column { title: "why".into(), share: 1 },
+    ];
+    let rows = rows.into_iter().map(|(cells, ..)| cells).collect();
+    Some(Block::Table { alt: say.get("surgeon-left-out-alt"), print: Print::Smaller, columns, rows })
+}
+
+fn with_replacement(desk: &Desk<'_>, of: &Prescription, id: &str, because: &str) -> String {
+    let mut taken: Vec<String> = of
+        .spans
+        .iter()
+        .flat_map(|span| &span.replaced)
+        .filter(|replaced| replaced.dropped == id)
+        .map(|replaced| title(desk, &replaced.taken))
+        .collect();
+    taken.dedup();
+    if taken.is_empty() { because.to_owned() } else { format!("{because}; in its place: {}", taken.join(", ")) }
+}
+
+/// The title of an entry of the catalogue; its id where it has none.
+pub(crate) fn title(desk: &Desk<'_>, id: &str) -> String {
+    match desk.catalogue.get(id) {
+        Some(entry) => Say::at(desk).get(&entry.message_id()),
+        None => id.to_owned(),
+    }
+}
+
+/// "Table slide, to 85°, 10 times, held 5 s, 3 times a day".
+pub(crate) fn dose(desk: &Desk<'_>, line: &ExerciseLine) -> String {
+    let mut parts = vec![title(desk, &line.id)];
+    if let Some(target) = line.target {
+        parts.push(format!("to {target}°"));
+    } else if line.as_far_as_comfortable {
+        parts.push("as far as is comfortable".into());
+    }
+    if let Some(most) = line.load {
+        let [kilograms, pounds] = load(most);
+        parts.push(format!("at most {kilograms} kg ({pounds} lb)"));
+    }
+    if line.sets > 1 {
+        parts.push(format!("{} sets", line.sets));
+    }
+    let counted = Say::at(desk).counted(desk.catalogue, &line.id);
+    parts.push(match line.repetitions_to {
+        Some(to) => format!("{} to {to} {counted}", line.repetitions),
+        None => format!("{} {counted}", line.repetitions),
+    });
+    if line.hold_s > 0 {
+        parts.push(format!("held {} s", line.hold_s));
+    }
+    parts.push(match line.times_per_day {
+        1 => "once a day".into(),
+        many => format!("{many} times a day"),
+    });
+    if let Some(days) = line.days_per_week {
+        parts.push(format!("{days} days a week"));
+    }
+    if line.supervised {
+        parts.push("with a therapist".into());
+    }
+    parts.join(", ")
+}

@@ -1,0 +1,328 @@
+# The patient's handout: opened stages only, in plain words.
+#
+# $side      left or right
+# $from, $until, $date   dates as text, as the language writes them
+# Degrees come with a word for what they look like ($landmark).
+
+handout-title = Your plan after { $side ->
+    [left] LEFT
+    [right] RIGHT
+   *[other] shoulder
+    } shoulder surgery
+handout-side = { $side ->
+    [left] LEFT arm
+    [right] RIGHT arm
+   *[other] (side not known)
+}
+handout-surgery = Day of surgery: { $date }
+handout-running-head = Your plan after shoulder surgery
+handout-page = Page { "{" }page{ "}" } of { "{" }pages{ "}" }
+handout-name = Name
+handout-birth = Date of birth
+handout-not-signed = This plan counts only when your surgeon has signed it.
+handout-signature = Surgeon
+handout-signature-date = Date
+handout-foot = Use this plan only while your surgeon cares for you. What your surgeon tells you comes first. This sheet calls no one: in danger, call the emergency number.
+
+## What is open now.
+
+handout-stage-protection = Let it heal
+handout-stage-passive = The arm is moved
+handout-stage-assisted = The arm helps
+handout-stage-active = The arm moves by itself
+handout-stage-strengthening = The arm gets strong
+handout-stage-return = Back to work and sport
+handout-stage-motion = Get it moving
+handout-stage-loading = The arm gets strong
+handout-stage-other = The next step
+
+handout-step = Step { $number }: { $title }
+handout-now-title = What is open now
+handout-now = From { $from } until { $until }.
+handout-now-open-end = From { $from } on.
+handout-after = After that, the same rules hold until your surgeon’s office tells you to go on.
+handout-frozen = Your next step has not been opened yet. These rules hold until your surgeon’s office tells you to go on.
+handout-next = Next step: not before { $date }, and only after your surgeon’s office says so.
+handout-last = This is the last step of your plan.
+handout-not-listed = Is something not on this plan? Then do not do it yet. Call and ask.
+handout-no-pain = No pain does not mean that it has healed. The rules stay the same.
+handout-stricter = Does your therapist say something else? Do what is more careful, and call us.
+handout-moved = Your surgeon has changed the dates of your plan. Throw away older sheets.
+
+## The sling.
+
+handout-sling-title = Your sling
+handout-sling-always = Wear the sling day and night, asleep too. Take it off only to wash, to dress and to do your exercises.
+handout-sling-weaning = Now wear the sling a little less each day. Start with one hour without it. Keep it on in a crowd, on the bus and when you sleep, until it is time to stop.
+handout-sling-none = You do not need the sling any more.
+handout-sling-from = From { $date }: { $text }
+handout-sling-neutral = In the sling your hand points straight ahead.
+handout-sling-internal = In the sling your forearm lies on your belly.
+handout-sling-bar = Your sling
+handout-sling-bar-always = day and night
+handout-sling-bar-weaning = less each day
+handout-sling-bar-none = no sling
+handout-sling-bar-week = Week
+handout-sling-bar-alt = A line of weeks from the day of surgery. { $text }
+handout-today = today
+
+## May and may not.
+
+handout-rules-title = Your rules
+handout-rules-from = From { $date } this changes
+handout-may-title = You may
+handout-not-title = Do not
+handout-not-more-title = Do not (new)
+handout-may-more-title = You may (new)
+
+handout-may-raise = { $mode ->
+    [carried] Let your good arm, a table or a therapist raise the sore arm. The sore arm does no work. { handout-how-high }
+    [helped] The sore arm may help a little while your good arm raises it{ $lying ->
+        [yes] , but only when you lie on your back
+       *[no] {""}
+    }. { handout-how-high }
+   *[alone] Raise the arm by its own strength. { handout-how-high }
+}
+handout-how-high = { $bound ->
+    [free] Go as far as is easy.
+   *[degrees] { $landmark ->
+        [top-of-head] Keep the hand no higher than the top of your head ({ $degrees }°).
+        [eyes] Keep the hand no higher than your eyes ({ $degrees }°).
+        [chin] Keep the hand no higher than your chin ({ $degrees }°).
+        [shoulder] Keep the hand no higher than your shoulder ({ $degrees }°).
+        [chest] Keep the hand no higher than your chest ({ $degrees }°).
+        [belly-button] Keep the hand no higher than your belly button ({ $degrees }°).
+        [hip] Keep the hand no higher than your hip ({ $degrees }°).
+        [thigh] Keep the hand no higher than the top of your thigh ({ $degrees }°).
+       *[low] Go only as far as you were shown ({ $degrees }°).
+    }
+}
+handout-may-raise-ahead = { $mode ->
+    [carried] Let your good arm, a table or a therapist raise the sore arm straight ahead. The sore arm does no work. { handout-how-high }
+    [helped] The sore arm may help a little while your good arm raises it straight ahead{ $lying ->
+        [yes] , but only when you lie on your back
+       *[no] {""}
+    }. { handout-how-high }
+   *[alone] Raise the arm straight ahead by its own strength. { handout-how-high }
+}
+handout-may-raise-out = { $mode ->
+    [carried] Let your good arm, a table or a therapist raise the sore arm a little out to the side. The sore arm does no work. { handout-how-high }
+    [helped] The sore arm may help a little while your good arm raises it a little out to the side{ $lying ->
+        [yes] , but only when you lie on your back
+       *[no] {""}
+    }. { handout-how-high }
+   *[alone] Raise the arm a little out to the side by its own strength. { handout-how-high }
+}
+handout-may-turn-out = { $mode ->
+    [carried] Let your good arm or a therapist turn the sore arm out, elbow at your side. The sore arm does no work. { handout-how-far-out }
+    [helped] The sore arm may help a little while your good arm turns it out{ $lying ->
+        [yes] , but only when you lie on your back
+       *[no] {""}
+    }. { handout-how-far-out }
+   *[alone] Turn the arm out by its own strength, elbow at your side. { handout-how-far-out }
+}
+handout-how-far-out = { $bound ->
+    [free] Go as far as is easy.
+   *[degrees] { $landmark ->
+        [to-the-side] Stop when the hand points straight to the side ({ $degrees }°).
+        [two-thirds] Stop two thirds of the way from straight ahead to the side ({ $degrees }°).
+        [half] Stop half way from straight ahead to the side ({ $degrees }°).
+        [a-third] Stop a third of the way from straight ahead to the side ({ $degrees }°).
+        [a-little] Stop when the hand points a little out from straight ahead ({ $degrees }°).
+        [ahead] Stop when the hand points straight ahead ({ $degrees }°).
+       *[across] Stop before the hand points straight ahead ({ $degrees }°).
+    }
+}
+handout-may-side = { $mode ->
+    [carried] Let your good arm or a therapist move the sore arm out to the side. The sore arm does no work. { handout-how-high }
+    [helped] The sore arm may help a little while your good arm moves it out to the side. { handout-how-high }
+   *[alone] Move the arm out to the side by its own strength. { handout-how-high }
+}
+handout-may-across = { $mode ->
+    [carried] Let your good arm or a therapist bring the sore arm across your chest. The sore arm does no work. { handout-how-far }
+    [helped] The sore arm may help a little while your good arm brings it across your chest. { handout-how-far }
+   *[alone] Bring the arm across your chest by its own strength. { handout-how-far }
+}
+handout-may-turn-in = { $mode ->
+    [carried] Let your good arm or a therapist turn the sore arm in, toward your belly. The sore arm does no work. { handout-how-far }
+    [helped] The sore arm may help a little while your good arm turns it in. { handout-how-far }
+   *[alone] Turn the arm in by its own strength. { handout-how-far }
+}
+handout-may-back = { $mode ->
+    [carried] Let your good arm or a therapist move the sore arm back. The sore arm does no work. { handout-how-far }
+    [helped] The sore arm may help a little while your good arm moves it back. { handout-how-far }
+   *[alone] Move the arm back by its own strength. { handout-how-far }
+}
+handout-may-behind-back = { $mode ->
+    [carried] Let your good hand bring the sore hand behind your back. The sore arm does no work.
+    [helped] The sore arm may help a little while your good hand brings it behind your back.
+   *[alone] Put the hand behind your back by its own strength, as far as is easy.
+}
+handout-may-behind-head = { $mode ->
+    [carried] Let your good arm or a therapist bring the sore hand up beside your head. The sore arm does no work.
+    [helped] The sore arm may help a little while your good hand brings it up beside your head.
+   *[alone] Put the hand behind your head, as far as is easy.
+}
+handout-how-far = { $bound ->
+    [free] Go as far as is easy.
+   *[degrees] Go only as far as you were shown ({ $degrees }°).
+}
+handout-may-all-ways = Raise, turn and reach with the arm by its own strength. Go as far as is easy.
+handout-may-stretch = Gentle stretches to the end of a move are fine now, as your exercises say.
+handout-may-bands = Train the shoulder with bands and weights, as your exercises say.
+handout-may-press = { $effort ->
+    [quarter] Press lightly with the hand and let nothing move, elbow at your side. Use no more than a quarter of your strength (limit { $percent } %).
+   *[percent] Press very lightly with the hand and let nothing move, elbow at your side (limit { $percent } % of your strength).
+}
+handout-may-hold = { $bound ->
+    [free] Hold and carry things with that hand.
+   *[load] Hold or carry up to { $kilograms } kg ({ $pounds } lb) with that hand.
+}
+handout-may-overhead = { $bound ->
+    [free] Lift things above your shoulder.
+   *[load] Lift up to { $kilograms } kg ({ $pounds } lb) above your shoulder.
+}
+handout-may-lean = Lean on the arm, and push up with it.
+handout-may-arm-below = Move your fingers, wrist and elbow, and turn your palm up and down.
+handout-may-hand = Move your fingers and your wrist.
+handout-may-elbow = Bend and stretch your elbow.
+handout-may-elbow-carried = Let your good hand bend and stretch your sore elbow. The sore arm does no work.
+handout-may-palm = Turn your palm up and down.
+handout-may-blade = Shrug and squeeze your shoulder blades, while the arm rests.
+
+handout-not-shoulder = Do not move your shoulder. Do not lift the arm, reach out with it, or put it behind your back. Let no one else move it.
+handout-not-raise = Do not raise the arm. Let no one else raise it.
+handout-not-turn-out = Do not turn the arm out. Let no one else turn it.
+handout-not-own-strength = Do not raise the arm or turn it out by its own strength.
+handout-not-raise-alone = Do not raise the arm by its own strength.
+handout-not-raise-ahead = Do not raise the arm straight ahead. Let no one else raise it that way.
+handout-not-raise-ahead-alone = Do not raise the arm straight ahead by its own strength.
+handout-not-raise-out = Do not raise the arm out to the side. Let no one else raise it that way.
+handout-not-raise-out-alone = Do not raise the arm out to the side by its own strength.
+handout-not-turn-out-alone = Do not turn the arm out by its own strength.
+handout-not-other-ways = Do not move the arm out to the side, across your chest, or behind you.
+handout-not-side = Do not move the arm out to the side.
+handout-not-side-alone = Do not move the arm out to the side by its own strength.
+handout-not-across = Do not bring the arm across your chest.
+handout-not-across-alone = Do not bring the arm across your chest by its own strength.
+handout-not-turn-in = Do not turn the arm in.
+handout-not-turn-in-alone = Do not turn the arm in by its own strength.
+handout-not-back = Keep your elbow in front of you. Do not move it behind your body.
+handout-not-back-alone = Do not push the arm back by its own strength.
+handout-not-behind-back = Do not put your hand behind your back.
+handout-not-behind-back-alone = Do not put your hand behind your back by its own strength.
+handout-not-behind-head = Do not put your hand behind your head.
+handout-not-behind-head-alone = Do not put your hand behind your head by its own strength.
+handout-not-stretch = Do not stretch or force the shoulder to its end.
+handout-not-bands = Use no bands and no weights for the shoulder.
+handout-not-hold = Do not hold or carry things with that hand. A fork, a pen or your phone is fine while the arm rests.
+handout-not-overhead = Lift nothing above your shoulder.
+handout-not-lean = Do not lean on that arm. Do not push up with it from a chair or bed.
+handout-not-elbow-alone = Do not bend the elbow by its own strength.
+handout-not-elbow-straight = Do not push the elbow straight.
+handout-not-palm-alone = Do not turn the palm up by its own strength.
+handout-not-blade = Do not shrug, and do not pull your shoulder blades back.
+
+## Exercises.
+
+handout-exercises-title = Your exercises
+handout-exercises-how = Go slowly, and breathe. An ache or a gentle pull is fine. Sharp pain is not: stop. Does it hurt for more than { $pain_minutes } minutes after? Then do less next time.
+handout-exercises-missed = Did you miss a day? Do not catch up. Go on as if it were a new day.
+handout-exercises-sling = Take the sling off for these moves, and put it on again after.
+handout-exercises-none = There are no exercises in this step.
+handout-exercise-start = Start
+handout-exercise-end = End
+handout-exercise-stop = Stop
+handout-exercise-mistakes = Watch out
+handout-exercise-dates = Start on { $from }. Stop on { $until }.
+handout-exercise-from = Start on { $from }.
+handout-exercise-until = Stop on { $until }.
+
+handout-reach-lying-raise = { $landmark ->
+    [top-of-head] Stop when the arm points a little past the ceiling ({ $degrees }°).
+    [eyes] Stop when the arm points a little past the ceiling ({ $degrees }°).
+    [chin] Stop when the arm points a little past the ceiling ({ $degrees }°).
+    [shoulder] Stop when the arm points up to the ceiling ({ $degrees }°).
+    [chest] Stop before the arm points straight up ({ $degrees }°).
+    [belly-button] Stop two thirds of the way up to the ceiling ({ $degrees }°).
+    [hip] Stop half way up to the ceiling ({ $degrees }°).
+    [thigh] Stop a third of the way up to the ceiling ({ $degrees }°).
+   *[low] Go only as far as you were shown ({ $degrees }°).
+}
+handout-reach-upright-raise = { handout-how-high }
+handout-reach-turn-out = { handout-how-far-out }
+handout-reach-shown = Go only as far as you were shown ({ $degrees }°).
+handout-reach-easy = Go as far as is easy, and no further.
+
+handout-dose-times = { $counted ->
+    [times] { $to ->
+        [none] Do it { $repetitions } times.
+       *[more] Do it { $repetitions } times. Build up to { $to } over time.
+    }
+   *[other] { $to ->
+        [none] Do { $repetitions } { $counted }.
+       *[more] Do { $repetitions } { $counted }. Build up to { $to } over time.
+    }
+}
+handout-dose-sets = Do { $sets } sets, with a rest between them.
+handout-dose-hold = Hold each one for { $seconds } seconds.
+handout-dose-day = { $times ->
+    [1] Once a day.
+    [2] Twice a day.
+   *[other] { $times } times a day.
+}
+handout-dose-week = { $times ->
+    [1] Once a day
+    [2] Twice a day
+   *[other] { $times } times a day
+}, on { $days } days a week.
+handout-dose-load = Use no more than { $kilograms } kg ({ $pounds } lb).
+handout-dose-therapist = Only with your therapist.
+
+## May I …?
+
+handout-activities-title = May I …?
+handout-activities-intro = These answers hold for this step.
+handout-activities-yes = Yes
+handout-activities-from = From { $date }
+handout-activities-ask = Ask us first
+handout-activities-what = What
+handout-activities-answer = May I?
+handout-activities-not-title = Not yet
+handout-activities-not = These have to wait. Let someone help you, or use the other hand.
+
+## When to call, and visits.
+
+handout-call-title = When to call
+handout-phone-day = By day
+handout-phone-night = By night
+handout-today-numb = Your hand or arm is numb, tingles or is weak, and it does not go away.
+handout-visits-title = Your visits
+handout-visits-none = Ask your surgeon’s office for your next visit.
+handout-visit-wound = { $date }: we look at your wound.
+handout-visit-gate = { $date }: we look at your arm, and your surgeon tells you if you may go on.
+handout-visit-other = { $date }: visit.
+handout-visits-bring = Bring this plan and your tablets. The dates are days we plan for you. Call if one does not suit you.
+
+handout-nights-title = Your first days and nights
+handout-nights-intro = This part is for the time right after surgery.
+handout-tablets-own = Your surgeon wrote: { $tablets }
+
+## The sheet for the fridge.
+
+handout-fridge-title = For the fridge
+handout-fridge-valid = From { $from } until { $until }
+handout-fridge-open-end = From { $from } on
+handout-fridge-corner = Exercise
+handout-fridge-week = Week from: ________
+handout-fridge-tick = Tick a box each time. A box you missed stays empty.
+handout-fridge-alt = A table to tick: exercises in rows, the days of a week in columns.
+handout-fridge-dose = { $times ->
+    [1] once a day
+   *[other] { $times } times a day
+}
+handout-fridge-sling = Sling: { $wear ->
+    [always] day and night
+    [weaning] a little less each day
+   *[none] no longer needed
+}

@@ -1,0 +1,312 @@
+# The patient's handout: opened stages only, in plain words.
+#
+# $side      left or right
+# $from, $until, $date   dates as text, as the language writes them
+# Degrees come with a word for what they look like ($landmark).
+
+handout-title = Su plan tras la operación del hombro { $side ->
+    [left] IZQUIERDO
+    [right] DERECHO
+   *[other] operado
+    }
+handout-side = { $side ->
+    [left] Brazo IZQUIERDO
+    [right] Brazo DERECHO
+   *[other] (lado no conocido)
+}
+handout-surgery = Día de la operación: { $date }
+handout-running-head = Su plan tras la operación del hombro
+handout-page = Página { "{" }page{ "}" } de { "{" }pages{ "}" }
+handout-name = Nombre
+handout-birth = Fecha de nacimiento
+handout-not-signed = Este plan vale solo cuando su cirujano lo ha firmado.
+handout-signature = Cirujano
+handout-signature-date = Fecha
+handout-foot = Use este plan solo mientras le atiende su cirujano. Lo que le dice su cirujano va primero. Esta hoja no llama a nadie: en peligro, llame al número de emergencias.
+
+## What is open now.
+
+handout-stage-protection = Dejar que sane
+handout-stage-passive = Otro mueve el brazo
+handout-stage-assisted = El brazo ayuda
+handout-stage-active = El brazo se mueve solo
+handout-stage-strengthening = El brazo gana fuerza
+handout-stage-return = De vuelta al trabajo y al deporte
+handout-stage-motion = Empezar a moverlo
+handout-stage-loading = El brazo gana fuerza
+handout-stage-other = El próximo paso
+
+handout-step = Paso { $number }: { $title }
+handout-now-title = Lo que vale ahora
+handout-now = Desde el { $from } hasta el { $until }.
+handout-now-open-end = Desde el { $from }.
+handout-after = Después valen las mismas reglas hasta que la consulta de su cirujano le diga que siga.
+handout-frozen = Su próximo paso todavía no está abierto. Estas reglas valen hasta que la consulta de su cirujano le diga que siga.
+handout-next = Próximo paso: no antes del { $date }, y solo cuando la consulta de su cirujano lo diga.
+handout-last = Este es el último paso de su plan.
+handout-not-listed = ¿Algo no está en este plan? Entonces no lo haga todavía. Llame y pregunte.
+handout-no-pain = Sin dolor no quiere decir que ya esté sano. Las reglas siguen igual.
+handout-stricter = ¿Su terapeuta dice otra cosa? Haga lo más prudente y llámenos.
+handout-moved = Su cirujano ha cambiado las fechas de su plan. Tire las hojas viejas.
+
+## The sling.
+
+handout-sling-title = Su cabestrillo
+handout-sling-always = Lleve el cabestrillo día y noche, también al dormir. Quíteselo solo para lavarse, para vestirse y para hacer sus ejercicios.
+handout-sling-weaning = Ahora lleve el cabestrillo un poco menos cada día. Empiece con una hora sin él. Déjeselo puesto entre mucha gente, en el autobús y al dormir, hasta que llegue el día de dejarlo.
+handout-sling-none = Ya no necesita el cabestrillo.
+handout-sling-from = Desde el { $date }: { $text }
+handout-sling-neutral = En el cabestrillo, la mano apunta recto hacia delante.
+handout-sling-internal = En el cabestrillo, el antebrazo descansa sobre el vientre.
+handout-sling-bar = Su cabestrillo
+handout-sling-bar-always = día y noche
+handout-sling-bar-weaning = menos cada día
+handout-sling-bar-none = sin cabestrillo
+handout-sling-bar-week = Semana
+handout-sling-bar-alt = Una línea de semanas desde el día de la operación. { $text }
+handout-today = hoy
+
+## May and may not.
+
+handout-rules-title = Sus reglas
+handout-rules-from = Desde el { $date } esto cambia
+handout-may-title = Puede
+handout-not-title = No haga
+handout-not-more-title = No haga (nuevo)
+handout-may-more-title = Puede (nuevo)
+
+handout-may-raise = { $mode ->
+    [carried] Deje que el brazo sano, una mesa o un terapeuta suban el brazo operado. El brazo operado no trabaja. { handout-how-high }
+    [helped] El brazo operado puede ayudar un poco mientras el brazo sano lo sube{ $lying ->
+        [yes] , pero solo cuando usted está boca arriba
+       *[no] {""}
+    }. { handout-how-high }
+   *[alone] Suba el brazo con su propia fuerza. { handout-how-high }
+}
+handout-how-high = { $bound ->
+    [free] Llegue hasta donde sea fácil.
+   *[degrees] { $landmark ->
+        [top-of-head] No suba la mano más que lo alto de su cabeza ({ $degrees }°).
+        [eyes] No suba la mano más que sus ojos ({ $degrees }°).
+        [chin] No suba la mano más que su barbilla ({ $degrees }°).
+        [shoulder] No suba la mano más que su hombro ({ $degrees }°).
+        [chest] No suba la mano más que su pecho ({ $degrees }°).
+        [belly-button] No suba la mano más que su ombligo ({ $degrees }°).
+        [hip] No suba la mano más que su cadera ({ $degrees }°).
+        [thigh] No suba la mano más que lo alto del muslo ({ $degrees }°).
+       *[low] Llegue solo hasta donde le mostraron ({ $degrees }°).
+    }
+}
+handout-may-turn-out = { $mode ->
+    [carried] Deje que el brazo sano o un terapeuta giren el brazo operado hacia fuera, el codo pegado al cuerpo. El brazo operado no trabaja. { handout-how-far-out }
+    [helped] El brazo operado puede ayudar un poco mientras el brazo sano lo gira hacia fuera{ $lying ->
+        [yes] , pero solo cuando usted está boca arriba
+       *[no] {""}
+    }. { handout-how-far-out }
+   *[alone] Gire el brazo hacia fuera con su propia fuerza, el codo pegado al cuerpo. { handout-how-far-out }
+}
+handout-how-far-out = { $bound ->
+    [free] Llegue hasta donde sea fácil.
+   *[degrees] { $landmark ->
+        [to-the-side] Pare cuando la mano apunte recto hacia el lado ({ $degrees }°).
+        [two-thirds] Pare a dos tercios del camino entre delante y el lado ({ $degrees }°).
+        [half] Pare a medio camino entre delante y el lado ({ $degrees }°).
+        [a-third] Pare a un tercio del camino entre delante y el lado ({ $degrees }°).
+        [a-little] Pare cuando la mano apunte un poco hacia fuera ({ $degrees }°).
+        [ahead] Pare cuando la mano apunte recto hacia delante ({ $degrees }°).
+       *[across] Pare antes de que la mano apunte recto hacia delante ({ $degrees }°).
+    }
+}
+handout-may-side = { $mode ->
+    [carried] Deje que el brazo sano o un terapeuta lleven el brazo operado hacia el lado. El brazo operado no trabaja. { handout-how-high }
+    [helped] El brazo operado puede ayudar un poco mientras el brazo sano lo lleva hacia el lado. { handout-how-high }
+   *[alone] Lleve el brazo hacia el lado con su propia fuerza. { handout-how-high }
+}
+handout-may-across = { $mode ->
+    [carried] Deje que el brazo sano o un terapeuta crucen el brazo operado sobre el pecho. El brazo operado no trabaja. { handout-how-far }
+    [helped] El brazo operado puede ayudar un poco mientras el brazo sano lo cruza sobre el pecho. { handout-how-far }
+   *[alone] Cruce el brazo sobre el pecho con su propia fuerza. { handout-how-far }
+}
+handout-may-turn-in = { $mode ->
+    [carried] Deje que el brazo sano o un terapeuta giren el brazo operado hacia dentro, hacia el vientre. El brazo operado no trabaja. { handout-how-far }
+    [helped] El brazo operado puede ayudar un poco mientras el brazo sano lo gira hacia dentro. { handout-how-far }
+   *[alone] Gire el brazo hacia dentro con su propia fuerza. { handout-how-far }
+}
+handout-may-back = { $mode ->
+    [carried] Deje que el brazo sano o un terapeuta lleven el brazo operado hacia atrás. El brazo operado no trabaja. { handout-how-far }
+    [helped] El brazo operado puede ayudar un poco mientras el brazo sano lo lleva hacia atrás. { handout-how-far }
+   *[alone] Lleve el brazo hacia atrás con su propia fuerza. { handout-how-far }
+}
+handout-may-behind-back = { $mode ->
+    [carried] Deje que la mano sana lleve la mano operada detrás de la espalda. El brazo operado no trabaja.
+    [helped] El brazo operado puede ayudar un poco mientras la mano sana lo lleva detrás de la espalda.
+   *[alone] Ponga la mano detrás de la espalda con su propia fuerza, hasta donde sea fácil.
+}
+handout-may-behind-head = { $mode ->
+    [carried] Deje que el brazo sano o un terapeuta suban la mano operada junto a la cabeza. El brazo operado no trabaja.
+    [helped] El brazo operado puede ayudar un poco mientras la mano sana lo sube junto a la cabeza.
+   *[alone] Ponga la mano detrás de la cabeza, hasta donde sea fácil.
+}
+handout-how-far = { $bound ->
+    [free] Llegue hasta donde sea fácil.
+   *[degrees] Llegue solo hasta donde le mostraron ({ $degrees }°).
+}
+handout-may-all-ways = Suba, gire y estire el brazo con su propia fuerza. Llegue hasta donde sea fácil.
+handout-may-stretch = Ya puede estirar suave hasta el final de un movimiento, como dicen sus ejercicios.
+handout-may-bands = Entrene el hombro con bandas y pesas, como dicen sus ejercicios.
+handout-may-press = { $effort ->
+    [quarter] Presione leve con la mano y no deje que nada se mueva, el codo pegado al cuerpo. Use como mucho un cuarto de su fuerza (límite { $percent } %).
+   *[percent] Presione muy leve con la mano y no deje que nada se mueva, el codo pegado al cuerpo (límite { $percent } % de su fuerza).
+}
+handout-may-hold = { $bound ->
+    [free] Sostenga y lleve cosas con esa mano.
+   *[load] Sostenga o lleve hasta { $kilograms } kg ({ $pounds } lb) con esa mano.
+}
+handout-may-overhead = { $bound ->
+    [free] Levante cosas por encima del hombro.
+   *[load] Levante hasta { $kilograms } kg ({ $pounds } lb) por encima del hombro.
+}
+handout-may-lean = Apóyese en el brazo y empújese con él.
+handout-may-arm-below = Mueva los dedos, la muñeca y el codo, y gire la palma arriba y abajo.
+handout-may-hand = Mueva los dedos y la muñeca.
+handout-may-elbow = Doble y estire el codo.
+handout-may-elbow-carried = Deje que la mano sana doble y estire el codo operado. El brazo operado no trabaja.
+handout-may-palm = Gire la palma arriba y abajo.
+handout-may-blade = Encoja los hombros y junte los omóplatos, mientras el brazo descansa.
+
+handout-not-shoulder = No mueva el hombro. No levante el brazo, no lo estire para alcanzar cosas y no lo lleve detrás de la espalda. No deje que nadie lo mueva.
+handout-not-raise = No suba el brazo. No deje que nadie lo suba.
+handout-not-turn-out = No gire el brazo hacia fuera. No deje que nadie lo gire.
+handout-not-own-strength = No suba el brazo ni lo gire hacia fuera con su propia fuerza.
+handout-not-raise-alone = No suba el brazo con su propia fuerza.
+handout-not-turn-out-alone = No gire el brazo hacia fuera con su propia fuerza.
+handout-not-other-ways = No lleve el brazo hacia el lado, ni al otro lado del pecho, ni hacia atrás.
+handout-not-side = No lleve el brazo hacia el lado.
+handout-not-side-alone = No lleve el brazo hacia el lado con su propia fuerza.
+handout-not-across = No cruce el brazo sobre el pecho.
+handout-not-across-alone = No cruce el brazo sobre el pecho con su propia fuerza.
+handout-not-turn-in = No gire el brazo hacia dentro.
+handout-not-turn-in-alone = No gire el brazo hacia dentro con su propia fuerza.
+handout-not-back = Mantenga el codo delante de usted. No lo lleve detrás del cuerpo.
+handout-not-back-alone = No empuje el brazo hacia atrás con su propia fuerza.
+handout-not-behind-back = No ponga la mano detrás de la espalda.
+handout-not-behind-back-alone = No ponga la mano detrás de la espalda con su propia fuerza.
+handout-not-behind-head = No ponga la mano detrás de la cabeza.
+handout-not-behind-head-alone = No ponga la mano detrás de la cabeza con su propia fuerza.
+handout-not-stretch = No estire ni fuerce el hombro hasta el final.
+handout-not-bands = No use bandas ni pesas para el hombro.
+handout-not-hold = No sostenga ni lleve cosas con esa mano. Un tenedor, un lápiz o el teléfono están bien mientras el brazo descansa.
+handout-not-overhead = No levante nada por encima del hombro.
+handout-not-lean = No se apoye en ese brazo. No se empuje con él para levantarse de la silla o de la cama.
+handout-not-elbow-alone = No doble el codo con su propia fuerza.
+handout-not-elbow-straight = No empuje el codo para estirarlo.
+handout-not-palm-alone = No gire la palma hacia arriba con su propia fuerza.
+handout-not-blade = No encoja los hombros y no lleve los omóplatos hacia atrás.
+
+## Exercises.
+
+handout-exercises-title = Sus ejercicios
+handout-exercises-how = Vaya despacio y respire. Una molestia o un tirón suave están bien. Un dolor agudo no: pare. ¿Duele más de { $pain_minutes } minutos después? Entonces haga menos la próxima vez.
+handout-exercises-missed = ¿Se saltó un día? No haga el doble. Siga como si fuera un día nuevo.
+handout-exercises-sling = Quítese el cabestrillo para estos movimientos y póngaselo otra vez después.
+handout-exercises-none = En este paso no hay ejercicios.
+handout-exercise-start = Comienzo
+handout-exercise-end = Final
+handout-exercise-stop = Pare
+handout-exercise-mistakes = Cuidado con
+handout-exercise-dates = Empiece el { $from }. Déjelo el { $until }.
+handout-exercise-from = Empiece el { $from }.
+handout-exercise-until = Déjelo el { $until }.
+
+handout-reach-lying-raise = { $landmark ->
+    [top-of-head] Pare cuando el brazo pase un poco de apuntar al techo ({ $degrees }°).
+    [eyes] Pare cuando el brazo pase un poco de apuntar al techo ({ $degrees }°).
+    [chin] Pare cuando el brazo pase un poco de apuntar al techo ({ $degrees }°).
+    [shoulder] Pare cuando el brazo apunte recto al techo ({ $degrees }°).
+    [chest] Pare antes de que el brazo apunte recto al techo ({ $degrees }°).
+    [belly-button] Pare a dos tercios del camino hacia el techo ({ $degrees }°).
+    [hip] Pare a medio camino hacia el techo ({ $degrees }°).
+    [thigh] Pare a un tercio del camino hacia el techo ({ $degrees }°).
+   *[low] Llegue solo hasta donde le mostraron ({ $degrees }°).
+}
+handout-reach-upright-raise = { handout-how-high }
+handout-reach-turn-out = { handout-how-far-out }
+handout-reach-shown = Llegue solo hasta donde le mostraron ({ $degrees }°).
+handout-reach-easy = Llegue hasta donde sea fácil, y no más.
+
+handout-dose-times = { $counted ->
+    [times] { $to ->
+        [none] Hágalo { $repetitions } veces.
+       *[more] Hágalo { $repetitions } veces. Con el tiempo, suba hasta { $to }.
+    }
+    [veces] { $to ->
+        [none] Hágalo { $repetitions } veces.
+       *[more] Hágalo { $repetitions } veces. Con el tiempo, suba hasta { $to }.
+    }
+   *[other] { $to ->
+        [none] Haga { $repetitions } { $counted }.
+       *[more] Haga { $repetitions } { $counted }. Con el tiempo, suba hasta { $to }.
+    }
+}
+handout-dose-sets = Haga { $sets } series, con un descanso entre ellas.
+handout-dose-hold = Aguante { $seconds } segundos cada vez.
+handout-dose-day = { $times ->
+    [1] Una vez al día.
+    [2] Dos veces al día.
+   *[other] { $times } veces al día.
+}
+handout-dose-week = { $times ->
+    [1] Una vez al día
+    [2] Dos veces al día
+   *[other] { $times } veces al día
+}, { $days } días a la semana.
+handout-dose-load = No use más de { $kilograms } kg ({ $pounds } lb).
+handout-dose-therapist = Solo con su terapeuta.
+
+## May I …?
+
+handout-activities-title = ¿Puedo …?
+handout-activities-intro = Estas respuestas valen para este paso.
+handout-activities-yes = Sí
+handout-activities-from = Desde el { $date }
+handout-activities-ask = Pregúntenos antes
+handout-activities-what = Qué
+handout-activities-answer = ¿Puedo?
+handout-activities-not-title = Todavía no
+handout-activities-not = Esto tiene que esperar. Deje que alguien le ayude o use la otra mano.
+
+## When to call, and visits.
+
+handout-call-title = Cuándo llamar
+handout-phone-day = De día
+handout-phone-night = De noche
+handout-today-numb = La mano o el brazo está dormido, hormiguea o está débil, y no se pasa.
+handout-visits-title = Sus visitas
+handout-visits-none = Pregunte su próxima visita en la consulta de su cirujano.
+handout-visit-wound = { $date }: miramos su herida.
+handout-visit-gate = { $date }: miramos su brazo, y su cirujano le dice si puede seguir.
+handout-visit-other = { $date }: visita.
+handout-visits-bring = Traiga este plan y sus pastillas. Son días que planeamos para usted. Llame si alguno no le va bien.
+
+handout-nights-title = Sus primeros días y noches
+handout-nights-intro = Esta parte es para los días justo después de la operación.
+handout-tablets-own = Su cirujano anotó: { $tablets }
+
+## The sheet for the fridge.
+
+handout-fridge-title = Para la nevera
+handout-fridge-valid = Desde el { $from } hasta el { $until }
+handout-fridge-open-end = Desde el { $from }
+handout-fridge-corner = Ejercicio
+handout-fridge-week = Semana del: ________
+handout-fridge-tick = Marque una casilla cada vez. La casilla que se saltó queda vacía.
+handout-fridge-alt = Una tabla para marcar: ejercicios en filas, los días de una semana en columnas.
+handout-fridge-dose = { $times ->
+    [1] una vez al día
+   *[other] { $times } veces al día
+}
+handout-fridge-sling = Cabestrillo: { $wear ->
+    [always] día y noche
+    [weaning] un poco menos cada día
+   *[none] ya no hace falta
+}

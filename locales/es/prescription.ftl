@@ -1,0 +1,3 @@
+# Words of a prescription.
+
+prescription-times = veces
