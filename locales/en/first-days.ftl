@@ -21,6 +21,8 @@ first-days-until = This sheet is for the first days. Use it until your surgeon g
 first-days-stricter = Were you told something else? Do what is more careful. Then call and ask.
 
 first-days-call-title = Who to call
+first-days-phone-day = By day
+first-days-phone-night = By night
 first-days-call-day = By day: { $day_number }
 first-days-call-night = By night: { $night_number }
 first-days-call-danger = In danger, do not wait for us. Call the emergency number.

@@ -4,11 +4,7 @@
 # $from, $until, $date   dates as text, as the language writes them
 # Degrees come with a word for what they look like ($landmark).
 
-handout-title = Your plan after { $side ->
-    [left] LEFT
-    [right] RIGHT
-   *[other] shoulder
-    } shoulder surgery
+handout-title = Your plan after surgery
 handout-side = { $side ->
     [left] LEFT arm
     [right] RIGHT arm
@@ -22,7 +18,8 @@ handout-birth = Date of birth
 handout-not-signed = This plan counts only when your surgeon has signed it.
 handout-signature = Surgeon
 handout-signature-date = Date
-handout-foot = Use this plan only while your surgeon cares for you. What your surgeon tells you comes first. This sheet calls no one: in danger, call the emergency number.
+handout-foot = Day { $day } · Night { $night } · Danger: emergency number
+handout-care = Use this plan only while your surgeon cares for you. What your surgeon tells you comes first. This sheet calls no one.
 
 ## What is open now.
 
@@ -37,10 +34,9 @@ handout-stage-loading = The arm gets strong
 handout-stage-other = The next step
 
 handout-step = Step { $number }: { $title }
-handout-now-title = What is open now
-handout-now = From { $from } until { $until }.
-handout-now-open-end = From { $from } on.
-handout-after = After that, the same rules hold until your surgeon’s office tells you to go on.
+handout-now = Open now, from { $from } until { $until }.
+handout-now-open-end = Open now, from { $from } on.
+handout-after = Until they do, the same rules go on.
 handout-frozen = Your next step has not been opened yet. These rules hold until your surgeon’s office tells you to go on.
 handout-next = Next step: not before { $date }, and only after your surgeon’s office says so.
 handout-last = This is the last step of your plan.
@@ -68,7 +64,6 @@ handout-today = today
 
 ## May and may not.
 
-handout-rules-title = Your rules
 handout-rules-from = From { $date } this changes
 handout-may-title = You may
 handout-not-title = Do not
@@ -106,12 +101,12 @@ handout-may-raise-ahead = { $mode ->
    *[alone] Raise the arm straight ahead by its own strength. { handout-how-high }
 }
 handout-may-raise-out = { $mode ->
-    [carried] Let your good arm, a table or a therapist raise the sore arm a little out to the side. The sore arm does no work. { handout-how-high }
-    [helped] The sore arm may help a little while your good arm raises it a little out to the side{ $lying ->
+    [carried] Let your good arm, a table or a therapist raise the sore arm half way between ahead and the side. The sore arm does no work. { handout-how-high }
+    [helped] The sore arm may help a little while your good arm raises it half way between ahead and the side{ $lying ->
         [yes] , but only when you lie on your back
        *[no] {""}
     }. { handout-how-high }
-   *[alone] Raise the arm a little out to the side by its own strength. { handout-how-high }
+   *[alone] Raise the arm half way between ahead and the side by its own strength. { handout-how-high }
 }
 handout-may-turn-out = { $mode ->
     [carried] Let your good arm or a therapist turn the sore arm out, elbow at your side. The sore arm does no work. { handout-how-far-out }
@@ -197,8 +192,8 @@ handout-not-own-strength = Do not raise the arm or turn it out by its own streng
 handout-not-raise-alone = Do not raise the arm by its own strength.
 handout-not-raise-ahead = Do not raise the arm straight ahead. Let no one else raise it that way.
 handout-not-raise-ahead-alone = Do not raise the arm straight ahead by its own strength.
-handout-not-raise-out = Do not raise the arm out to the side. Let no one else raise it that way.
-handout-not-raise-out-alone = Do not raise the arm out to the side by its own strength.
+handout-not-raise-out = Do not raise the arm half way between ahead and the side. Let no one else raise it that way.
+handout-not-raise-out-alone = Do not raise the arm half way between ahead and the side by its own strength.
 handout-not-turn-out-alone = Do not turn the arm out by its own strength.
 handout-not-other-ways = Do not move the arm out to the side, across your chest, or behind you.
 handout-not-side = Do not move the arm out to the side.
@@ -228,7 +223,7 @@ handout-not-blade = Do not shrug, and do not pull your shoulder blades back.
 handout-exercises-title = Your exercises
 handout-exercises-how = Go slowly, and breathe. An ache or a gentle pull is fine. Sharp pain is not: stop. Does it hurt for more than { $pain_minutes } minutes after? Then do less next time.
 handout-exercises-missed = Did you miss a day? Do not catch up. Go on as if it were a new day.
-handout-exercises-sling = Take the sling off for these moves, and put it on again after.
+handout-exercises-sling = Some moves need the sling off. Put it on again after.
 handout-exercises-none = There are no exercises in this step.
 handout-exercise-start = Start
 handout-exercise-end = End
@@ -267,15 +262,15 @@ handout-dose-times = { $counted ->
 handout-dose-sets = Do { $sets } sets, with a rest between them.
 handout-dose-hold = Hold each one for { $seconds } seconds.
 handout-dose-day = { $times ->
-    [1] Once a day.
-    [2] Twice a day.
-   *[other] { $times } times a day.
+    [1] Do this once a day.
+    [2] Do this twice a day.
+   *[other] Do this { $times } times a day.
 }
 handout-dose-week = { $times ->
-    [1] Once a day
-    [2] Twice a day
-   *[other] { $times } times a day
-}, on { $days } days a week.
+    [1] Do this once a day, on { $days } days a week.
+    [2] Do this twice a day, on { $days } days a week.
+   *[other] Do this { $times } times a day, on { $days } days a week.
+}
 handout-dose-load = Use no more than { $kilograms } kg ({ $pounds } lb).
 handout-dose-therapist = Only with your therapist.
 
@@ -294,8 +289,6 @@ handout-activities-not = These have to wait. Let someone help you, or use the ot
 ## When to call, and visits.
 
 handout-call-title = When to call
-handout-phone-day = By day
-handout-phone-night = By night
 handout-today-numb = Your hand or arm is numb, tingles or is weak, and it does not go away.
 handout-visits-title = Your visits
 handout-visits-none = Ask your surgeon’s office for your next visit.
@@ -316,6 +309,7 @@ handout-fridge-open-end = From { $from } on
 handout-fridge-corner = Exercise
 handout-fridge-week = Week from: ________
 handout-fridge-tick = Tick a box each time. A box you missed stays empty.
+handout-fridge-tick-day = Tick the box when you have done a move that day as often as it says. A box you missed stays empty.
 handout-fridge-alt = A table to tick: exercises in rows, the days of a week in columns.
 handout-fridge-dose = { $times ->
     [1] once a day

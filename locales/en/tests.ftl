@@ -93,7 +93,7 @@ test-cross-body-active = Reach across the chest
 test-rotation-effort-at-side = Light push outward at the side
     .start = Sit tall, elbow at your side and bent.
     .step-1 = Push the hand lightly outward against the therapist.
-    .step-2 = Use less than a third of your strength.
+    .step-2 = Use no more than a quarter of your strength.
 
 test-strength-at-90 = Strength at shoulder height
     .start = Stand tall, the arm raised to shoulder height, halfway to the side.

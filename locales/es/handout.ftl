@@ -4,11 +4,7 @@
 # $from, $until, $date   dates as text, as the language writes them
 # Degrees come with a word for what they look like ($landmark).
 
-handout-title = Su plan tras la operación del hombro { $side ->
-    [left] IZQUIERDO
-    [right] DERECHO
-   *[other] operado
-    }
+handout-title = Su plan tras la operación
 handout-side = { $side ->
     [left] Brazo IZQUIERDO
     [right] Brazo DERECHO
@@ -22,7 +18,8 @@ handout-birth = Fecha de nacimiento
 handout-not-signed = Este plan vale solo cuando su cirujano lo ha firmado.
 handout-signature = Cirujano
 handout-signature-date = Fecha
-handout-foot = Use este plan solo mientras le atiende su cirujano. Lo que le dice su cirujano va primero. Esta hoja no llama a nadie: en peligro, llame al número de emergencias.
+handout-foot = Día { $day } · Noche { $night } · Peligro: número de emergencias
+handout-care = Use este plan solo mientras le atiende su cirujano. Lo que le dice su cirujano va primero. Esta hoja no llama a nadie.
 
 ## What is open now.
 
@@ -37,10 +34,9 @@ handout-stage-loading = El brazo gana fuerza
 handout-stage-other = El próximo paso
 
 handout-step = Paso { $number }: { $title }
-handout-now-title = Lo que vale ahora
-handout-now = Desde el { $from } hasta el { $until }.
-handout-now-open-end = Desde el { $from }.
-handout-after = Después valen las mismas reglas hasta que la consulta de su cirujano le diga que siga.
+handout-now = Vale ahora, desde el { $from } hasta el { $until }.
+handout-now-open-end = Vale ahora, desde el { $from } en adelante.
+handout-after = Mientras no lo diga, siguen las mismas reglas.
 handout-frozen = Su próximo paso todavía no está abierto. Estas reglas valen hasta que la consulta de su cirujano le diga que siga.
 handout-next = Próximo paso: no antes del { $date }, y solo cuando la consulta de su cirujano lo diga.
 handout-last = Este es el último paso de su plan.
@@ -53,7 +49,7 @@ handout-moved = Su cirujano ha cambiado las fechas de su plan. Tire las hojas vi
 
 handout-sling-title = Su cabestrillo
 handout-sling-always = Lleve el cabestrillo día y noche, también al dormir. Quíteselo solo para lavarse, para vestirse y para hacer sus ejercicios.
-handout-sling-weaning = Ahora lleve el cabestrillo un poco menos cada día. Empiece con una hora sin él. Déjeselo puesto entre mucha gente, en el autobús y al dormir, hasta que llegue el día de dejarlo.
+handout-sling-weaning = Ahora lleve el cabestrillo un poco menos cada día. Empiece con una hora sin él. Déjeselo puesto entre mucha gente, en el autobús y al dormir. Hágalo así hasta el día de dejarlo.
 handout-sling-none = Ya no necesita el cabestrillo.
 handout-sling-from = Desde el { $date }: { $text }
 handout-sling-neutral = En el cabestrillo, la mano apunta recto hacia delante.
@@ -68,7 +64,6 @@ handout-today = hoy
 
 ## May and may not.
 
-handout-rules-title = Sus reglas
 handout-rules-from = Desde el { $date } esto cambia
 handout-may-title = Puede
 handout-not-title = No haga
@@ -97,13 +92,29 @@ handout-how-high = { $bound ->
        *[low] Llegue solo hasta donde le mostraron ({ $degrees }°).
     }
 }
+handout-may-raise-ahead = { $mode ->
+    [carried] Deje que el brazo sano, una mesa o un terapeuta suban el brazo operado recto hacia delante. El brazo operado no trabaja. { handout-how-high }
+    [helped] El brazo operado puede ayudar un poco mientras el brazo sano lo sube recto hacia delante{ $lying ->
+        [yes] , pero solo cuando usted está boca arriba
+       *[no] {""}
+    }. { handout-how-high }
+   *[alone] Suba el brazo recto hacia delante con su propia fuerza. { handout-how-high }
+}
+handout-may-raise-out = { $mode ->
+    [carried] Deje que el brazo sano, una mesa o un terapeuta suban el brazo operado a medio camino entre delante y el lado. El brazo operado no trabaja. { handout-how-high }
+    [helped] El brazo operado puede ayudar un poco mientras el brazo sano lo sube a medio camino entre delante y el lado{ $lying ->
+        [yes] , pero solo cuando usted está boca arriba
+       *[no] {""}
+    }. { handout-how-high }
+   *[alone] Suba el brazo con su propia fuerza, a medio camino entre delante y el lado. { handout-how-high }
+}
 handout-may-turn-out = { $mode ->
-    [carried] Deje que el brazo sano o un terapeuta giren el brazo operado hacia fuera, el codo pegado al cuerpo. El brazo operado no trabaja. { handout-how-far-out }
+    [carried] Deje que el brazo sano o un terapeuta giren el brazo operado hacia fuera. El codo queda pegado al cuerpo. El brazo operado no trabaja. { handout-how-far-out }
     [helped] El brazo operado puede ayudar un poco mientras el brazo sano lo gira hacia fuera{ $lying ->
         [yes] , pero solo cuando usted está boca arriba
        *[no] {""}
     }. { handout-how-far-out }
-   *[alone] Gire el brazo hacia fuera con su propia fuerza, el codo pegado al cuerpo. { handout-how-far-out }
+   *[alone] Gire el brazo hacia fuera con su propia fuerza. El codo queda pegado al cuerpo. { handout-how-far-out }
 }
 handout-how-far-out = { $bound ->
     [free] Llegue hasta donde sea fácil.
@@ -128,7 +139,7 @@ handout-may-across = { $mode ->
    *[alone] Cruce el brazo sobre el pecho con su propia fuerza. { handout-how-far }
 }
 handout-may-turn-in = { $mode ->
-    [carried] Deje que el brazo sano o un terapeuta giren el brazo operado hacia dentro, hacia el vientre. El brazo operado no trabaja. { handout-how-far }
+    [carried] Deje que el brazo sano o un terapeuta giren el brazo operado hacia el vientre. El brazo operado no trabaja. { handout-how-far }
     [helped] El brazo operado puede ayudar un poco mientras el brazo sano lo gira hacia dentro. { handout-how-far }
    *[alone] Gire el brazo hacia dentro con su propia fuerza. { handout-how-far }
 }
@@ -155,8 +166,8 @@ handout-may-all-ways = Suba, gire y estire el brazo con su propia fuerza. Llegue
 handout-may-stretch = Ya puede estirar suave hasta el final de un movimiento, como dicen sus ejercicios.
 handout-may-bands = Entrene el hombro con bandas y pesas, como dicen sus ejercicios.
 handout-may-press = { $effort ->
-    [quarter] Presione leve con la mano y no deje que nada se mueva, el codo pegado al cuerpo. Use como mucho un cuarto de su fuerza (límite { $percent } %).
-   *[percent] Presione muy leve con la mano y no deje que nada se mueva, el codo pegado al cuerpo (límite { $percent } % de su fuerza).
+    [quarter] Presione leve con la mano. No deje que nada se mueva. El codo queda pegado al cuerpo. No use más de un cuarto de su fuerza (límite { $percent } %).
+   *[percent] Presione muy leve con la mano (límite { $percent } % de su fuerza). No deje que nada se mueva. El codo queda pegado al cuerpo.
 }
 handout-may-hold = { $bound ->
     [free] Sostenga y lleve cosas con esa mano.
@@ -174,11 +185,15 @@ handout-may-elbow-carried = Deje que la mano sana doble y estire el codo operado
 handout-may-palm = Gire la palma arriba y abajo.
 handout-may-blade = Encoja los hombros y junte los omóplatos, mientras el brazo descansa.
 
-handout-not-shoulder = No mueva el hombro. No levante el brazo, no lo estire para alcanzar cosas y no lo lleve detrás de la espalda. No deje que nadie lo mueva.
+handout-not-shoulder = No mueva el hombro. No levante el brazo ni lo estire para alcanzar cosas. No lo lleve detrás de la espalda. No deje que nadie lo mueva.
 handout-not-raise = No suba el brazo. No deje que nadie lo suba.
 handout-not-turn-out = No gire el brazo hacia fuera. No deje que nadie lo gire.
 handout-not-own-strength = No suba el brazo ni lo gire hacia fuera con su propia fuerza.
 handout-not-raise-alone = No suba el brazo con su propia fuerza.
+handout-not-raise-ahead = No suba el brazo recto hacia delante. No deje que nadie lo suba así.
+handout-not-raise-ahead-alone = No suba el brazo recto hacia delante con su propia fuerza.
+handout-not-raise-out = No suba el brazo por la línea a medio camino entre delante y el lado. No deje que nadie lo suba así.
+handout-not-raise-out-alone = No suba el brazo con su propia fuerza por la línea a medio camino entre delante y el lado.
 handout-not-turn-out-alone = No gire el brazo hacia fuera con su propia fuerza.
 handout-not-other-ways = No lleve el brazo hacia el lado, ni al otro lado del pecho, ni hacia atrás.
 handout-not-side = No lleve el brazo hacia el lado.
@@ -208,7 +223,7 @@ handout-not-blade = No encoja los hombros y no lleve los omóplatos hacia atrás
 handout-exercises-title = Sus ejercicios
 handout-exercises-how = Vaya despacio y respire. Una molestia o un tirón suave están bien. Un dolor agudo no: pare. ¿Duele más de { $pain_minutes } minutos después? Entonces haga menos la próxima vez.
 handout-exercises-missed = ¿Se saltó un día? No haga el doble. Siga como si fuera un día nuevo.
-handout-exercises-sling = Quítese el cabestrillo para estos movimientos y póngaselo otra vez después.
+handout-exercises-sling = Algunos movimientos se hacen sin el cabestrillo. Póngaselo otra vez después.
 handout-exercises-none = En este paso no hay ejercicios.
 handout-exercise-start = Comienzo
 handout-exercise-end = Final
@@ -239,10 +254,6 @@ handout-dose-times = { $counted ->
         [none] Hágalo { $repetitions } veces.
        *[more] Hágalo { $repetitions } veces. Con el tiempo, suba hasta { $to }.
     }
-    [veces] { $to ->
-        [none] Hágalo { $repetitions } veces.
-       *[more] Hágalo { $repetitions } veces. Con el tiempo, suba hasta { $to }.
-    }
    *[other] { $to ->
         [none] Haga { $repetitions } { $counted }.
        *[more] Haga { $repetitions } { $counted }. Con el tiempo, suba hasta { $to }.
@@ -251,15 +262,15 @@ handout-dose-times = { $counted ->
 handout-dose-sets = Haga { $sets } series, con un descanso entre ellas.
 handout-dose-hold = Aguante { $seconds } segundos cada vez.
 handout-dose-day = { $times ->
-    [1] Una vez al día.
-    [2] Dos veces al día.
-   *[other] { $times } veces al día.
+    [1] Hágalo una vez al día.
+    [2] Hágalo dos veces al día.
+   *[other] Hágalo { $times } veces al día.
 }
 handout-dose-week = { $times ->
-    [1] Una vez al día
-    [2] Dos veces al día
-   *[other] { $times } veces al día
-}, { $days } días a la semana.
+    [1] Hágalo una vez al día, { $days } días a la semana.
+    [2] Hágalo dos veces al día, { $days } días a la semana.
+   *[other] Hágalo { $times } veces al día, { $days } días a la semana.
+}
 handout-dose-load = No use más de { $kilograms } kg ({ $pounds } lb).
 handout-dose-therapist = Solo con su terapeuta.
 
@@ -278,8 +289,6 @@ handout-activities-not = Esto tiene que esperar. Deje que alguien le ayude o use
 ## When to call, and visits.
 
 handout-call-title = Cuándo llamar
-handout-phone-day = De día
-handout-phone-night = De noche
 handout-today-numb = La mano o el brazo está dormido, hormiguea o está débil, y no se pasa.
 handout-visits-title = Sus visitas
 handout-visits-none = Pregunte su próxima visita en la consulta de su cirujano.
@@ -296,10 +305,11 @@ handout-tablets-own = Su cirujano anotó: { $tablets }
 
 handout-fridge-title = Para la nevera
 handout-fridge-valid = Desde el { $from } hasta el { $until }
-handout-fridge-open-end = Desde el { $from }
+handout-fridge-open-end = Desde el { $from } en adelante
 handout-fridge-corner = Ejercicio
 handout-fridge-week = Semana del: ________
 handout-fridge-tick = Marque una casilla cada vez. La casilla que se saltó queda vacía.
+handout-fridge-tick-day = Marque la casilla cuando ese día haya hecho un movimiento tantas veces como dice. La casilla que se saltó queda vacía.
 handout-fridge-alt = Una tabla para marcar: ejercicios en filas, los días de una semana en columnas.
 handout-fridge-dose = { $times ->
     [1] una vez al día

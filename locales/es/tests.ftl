@@ -12,7 +12,7 @@ test-forward-elevation-active = Subir hacia delante, sin ayuda
 
 test-scapular-plane-elevation-active = Subir en la línea del omóplato, sin ayuda
     .start = Póngase de pie con la espalda recta, el brazo colgando, pulgar hacia arriba.
-    .step-1 = Suba el brazo por el medio entre delante y el lado.
+    .step-1 = Suba el brazo a medio camino entre delante y el lado.
     .step-2 = Aguante mientras se mide.
 
 test-scapular-plane-elevation-passive = Subir en la línea del omóplato, lo hace su terapeuta
@@ -41,7 +41,7 @@ test-external-rotation-passive = Girar hacia fuera junto al cuerpo, lo hace su t
     .step-2 = Su terapeuta gira la mano hacia fuera.
 
 test-external-rotation-active = Girar hacia fuera junto al cuerpo, sin ayuda
-    .start = Póngase de pie con la espalda recta, el codo doblado y pegado al cuerpo, la mano hacia delante.
+    .start = Póngase de pie con la espalda recta. El codo está doblado y pegado al cuerpo, la mano hacia delante.
     .step-1 = Gire la mano hacia fuera, no más de lo que le digan.
     .step-2 = Aguante mientras se mide.
 
@@ -66,7 +66,7 @@ test-internal-rotation-passive = Girar hacia dentro, lo hace su terapeuta
     .step-2 = Su terapeuta baja la mano hacia el vientre.
 
 test-internal-rotation-active = Girar hacia dentro, sin ayuda
-    .start = Póngase de pie con la espalda recta, el codo doblado y pegado al cuerpo, la mano hacia delante.
+    .start = Póngase de pie con la espalda recta. El codo está doblado y pegado al cuerpo, la mano hacia delante.
     .step-1 = Lleve la mano hacia el vientre.
     .step-2 = Aguante mientras se mide.
 
@@ -93,7 +93,7 @@ test-cross-body-active = Cruzar el brazo sobre el pecho
 test-rotation-effort-at-side = Empujar leve hacia fuera junto al cuerpo
     .start = Siéntese con la espalda recta, el codo doblado y pegado al cuerpo.
     .step-1 = Empuje leve la mano hacia fuera contra su terapeuta.
-    .step-2 = Use menos de un tercio de su fuerza.
+    .step-2 = No use más de un cuarto de su fuerza.
 
 test-strength-at-90 = Fuerza a la altura del hombro
     .start = Póngase de pie con la espalda recta. El brazo queda a la altura del hombro, a medio camino hacia el lado.

@@ -70,6 +70,9 @@ impl<'a> Calendar<'a> {
     /// A visit that is as it was keeps its `SEQUENCE`; one whose time or text changed, or that
     /// had been cancelled, takes the next; one that is no longer there is cancelled with the next,
     /// once, and stays cancelled with that. A visit that is new keeps what it has.
+    ///
+    /// Visits of another person are passed over: who writes one patient's papers over another's
+    /// must not tell the one what the other had.
     #[must_use]
     pub fn following(mut self, known: &'a [Known]) -> Self {
         for visit in &mut self.visits {
@@ -81,8 +84,9 @@ impl<'a> Calendar<'a> {
             }
         }
         let gone = known.iter().filter(|before| {
-            let mut all = self.visits.iter().chain(&self.cancelled);
-            !all.any(|visit| visit.uid == before.uid)
+            let all = || self.visits.iter().chain(&self.cancelled);
+            all().any(|visit| identity::of_one_person(&visit.uid, &before.uid))
+                && !all().any(|visit| visit.uid == before.uid)
         });
         let gone: Vec<_> = gone.map(Known::cancellation).collect();
         self.cancelled.extend(gone);

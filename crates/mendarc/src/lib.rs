@@ -7,6 +7,7 @@ pub mod command;
 pub mod desk;
 pub mod explanations;
 pub mod files;
+pub mod folder;
 pub mod json;
 pub mod outcome;
 pub mod render;

@@ -7,7 +7,7 @@ use typst::foundations::{Bytes, Datetime, Duration};
 use typst::syntax::{FileId, RootedPath, Source, VirtualPath, VirtualRoot};
 use typst::text::{Font, FontBook};
 use typst::utils::LazyHash;
-use typst::{Library, LibraryExt, World};
+use typst::{Feature, Library, LibraryExt, World};
 
 use crate::fonts::Faces;
 
@@ -15,9 +15,22 @@ use crate::fonts::Faces;
 const DATA: &str = "sheet.json";
 
 /// Path and text of each template; the first is the one that is set.
-static TEMPLATES: &[(&str, &str)] = &[("main.typ", include_str!("../templates/main.typ"))];
+static TEMPLATES: &[(&str, &str)] = &[
+    ("main.typ", include_str!("../templates/main.typ")),
+    ("theme.typ", include_str!("../templates/theme.typ")),
+    ("signs.typ", include_str!("../templates/signs.typ")),
+    ("prose.typ", include_str!("../templates/prose.typ")),
+    ("forms.typ", include_str!("../templates/forms.typ")),
+    ("tables.typ", include_str!("../templates/tables.typ")),
+    ("bands.typ", include_str!("../templates/bands.typ")),
+    ("recovery.typ", include_str!("../templates/recovery.typ")),
+    ("blocks.typ", include_str!("../templates/blocks.typ")),
+];
 
-static LIBRARY: LazyLock<LazyHash<Library>> = LazyLock::new(|| LazyHash::new(<Library as LibraryExt>::default()));
+// The extra is the summary of a table, for those who can't see it.
+static LIBRARY: LazyLock<LazyHash<Library>> = LazyLock::new(|| {
+    LazyHash::new(Library::builder().with_features([Feature::A11yExtras].into_iter().collect()).build())
+});
 
 static SOURCES: LazyLock<Vec<Source>> = LazyLock::new(|| {
     TEMPLATES.iter().filter_map(|(path, text)| Some(Source::new(id(path)?, (*text).to_owned()))).collect()

@@ -6,7 +6,7 @@ use prescription::{Answer, May};
 use crate::desk::Desk;
 use crate::document::{Block, Cell, Column, ListMark, Print, Shade, Tone};
 use crate::parts::Part;
-use crate::texts::{Texts, list};
+use crate::texts::Texts;
 
 /// What a patient is told of an activity.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
@@ -58,6 +58,12 @@ fn of_activity(part: &Part<'_>, answers: &[Vec<May>], place: usize) -> Told {
 /// The table of what may be done and when, and the list of what has to wait.
 pub(crate) fn blocks(desk: &Desk<'_>, texts: &Texts<'_>, part: &Part<'_>, answers: &[Vec<May>]) -> Vec<Block> {
     let mut told = told(part, answers);
+    // What only the surgeon's office can say is no question for today while a whole stage is still closed.
+    if desk.prescription.stages.iter().any(|stage| !stage.opened) {
+        for (_, told) in told.iter_mut().filter(|(_, told)| *told == Told::Ask) {
+            *told = Told::NotYet;
+        }
+    }
     told.sort_by_key(|(_, told)| *told);
     let title = |id: &str| desk.catalogue.get(id).map(exercise::Entry::message_id);
     let mut rows = Vec::new();
@@ -80,7 +86,7 @@ pub(crate) fn blocks(desk: &Desk<'_>, texts: &Texts<'_>, part: &Part<'_>, answer
         rows.push(vec![cell(name, false), cell(answer, true)]);
     }
     let mut blocks = vec![
-        texts.heading(2, "handout-activities-title"),
+        texts.heading(1, "handout-activities-title"),
         texts.paragraph(Tone::Plain, "handout-activities-intro", &[]),
     ];
     if !rows.is_empty() {
@@ -97,12 +103,7 @@ pub(crate) fn blocks(desk: &Desk<'_>, texts: &Texts<'_>, part: &Part<'_>, answer
     if !waiting.is_empty() {
         blocks.push(texts.heading(3, "handout-activities-not-title"));
         blocks.push(texts.paragraph(Tone::Plain, "handout-activities-not", &[]));
-        let half = waiting.len().div_ceil(2);
-        let right = waiting.split_off(half);
-        blocks.push(Block::Pair {
-            left: list(ListMark::Dont, waiting).into_iter().collect(),
-            right: list(ListMark::Dont, right).into_iter().collect(),
-        });
+        blocks.push(Block::Brief { mark: ListMark::Dont, items: waiting });
     }
     blocks
 }

@@ -49,12 +49,17 @@ pub(crate) fn told(settings: &Settings) -> Vec<(&'static str, Argument<'static>)
     told
 }
 
+/// The two numbers, at the foot of every page: nobody has to look for the right one at night.
+pub(crate) fn foot(texts: &Texts<'_>, numbers: Numbers<'_>) -> String {
+    texts.with("handout-foot", &[("day", numbers.day.into()), ("night", numbers.night.into())])
+}
+
 /// The two numbers, large.
 pub(crate) fn phones(texts: &Texts<'_>, numbers: Numbers<'_>) -> Block {
     Block::Phones {
         numbers: vec![
-            Fact { label: texts.get("handout-phone-day"), text: numbers.day.to_owned() },
-            Fact { label: texts.get("handout-phone-night"), text: numbers.night.to_owned() },
+            Fact { label: texts.get("first-days-phone-day"), text: numbers.day.to_owned() },
+            Fact { label: texts.get("first-days-phone-night"), text: numbers.night.to_owned() },
         ],
     }
 }

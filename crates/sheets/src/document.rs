@@ -137,6 +137,13 @@ pub enum Block {
         /// The points.
         items: Vec<String>,
     },
+    /// Short points side by side, row by row: what has to wait.
+    Brief {
+        /// The sign before each.
+        mark: ListMark,
+        /// The points.
+        items: Vec<String>,
+    },
     /// A frame that is seen first: red flags, whom to call, the one line about what comes next.
     Callout {
         /// Danger, call, stop or strong.
@@ -418,7 +425,7 @@ impl Block {
         match self {
             Self::Head { title, subtitle } => [title, subtitle].into_iter().for_each(|text| push(text)),
             Self::Heading { text, .. } | Self::Paragraph { text, .. } => push(text),
-            Self::List { items, .. } => items.iter().for_each(|text| push(text)),
+            Self::List { items, .. } | Self::Brief { items, .. } => items.iter().for_each(|text| push(text)),
             Self::Callout { title, text, items, .. } => {
                 std::iter::once(title).chain(text).chain(items).for_each(|text| push(text));
             }

@@ -36,6 +36,19 @@ pub(crate) fn told(
     told
 }
 
+/// Everything the texts of the sheet are told, for those who lay it out by themselves; nothing of a missing number.
+pub fn first_days_told(
+    operated_on: Date,
+    side: Side,
+    settings: &Settings,
+    messages: &Messages,
+) -> Vec<(&'static str, Argument<'static>)> {
+    let numbers = Numbers::of(settings);
+    let mut told = numbers.map_or_else(|_| Vec::new(), |numbers| told(operated_on, settings, numbers, messages));
+    told.push(("side", side.name().into()));
+    told
+}
+
 /// A section of the sheet with its title and paragraphs; the surgeon's own words about tablets stand first.
 pub(crate) fn section(
     section: &Section,
@@ -70,6 +83,7 @@ const FRAMED: &[&str] = &[
     "first-days-emergency-title",
     "first-days-today-title",
     "first-days-soon-title",
+    "first-days-visit-title",
 ];
 
 /// The sheet.
@@ -89,7 +103,6 @@ pub fn first_days(
     let mut blocks = vec![
         Block::Head { title: texts.get("first-days-title"), subtitle: texts.with("first-days-surgery", &told) },
         Block::Fields { columns: 2, fields: vec![texts.blank("handout-name"), texts.blank("handout-birth")] },
-        calls::phones(&texts, numbers),
         texts.paragraph(Tone::Plain, "first-days-until", &told),
         texts.paragraph(Tone::Plain, "first-days-stricter", &told),
     ];
@@ -100,6 +113,10 @@ pub fn first_days(
             text: Vec::new(),
             items: rules.paragraph_ids.iter().map(|id| texts.with(id, &told)).collect(),
         });
+    }
+    blocks.push(calls::phones(&texts, numbers));
+    if let Some(visit) = named("first-days-visit-title") {
+        blocks.extend(section(visit, &texts, settings, &told));
     }
     blocks.push(Block::PageBreak);
     blocks.push(texts.heading(2, "handout-call-title"));
@@ -114,7 +131,7 @@ pub fn first_days(
         size: size(settings),
         side: Some(texts.side_word()),
         running_head: texts.get("first-days-title"),
-        foot: texts.get("handout-foot"),
+        foot: calls::foot(&texts, numbers),
         page_of: texts.get("handout-page"),
         blocks,
     })

@@ -1,6 +1,5 @@
 //! One sheet for each opened stage, to hang on the fridge.
 
-use crate::calls::{self, Numbers};
 use crate::desk::Desk;
 use crate::document::{Block, TickRow, Tone};
 use crate::exercises;
@@ -10,8 +9,11 @@ use crate::points::Points;
 use crate::texts::Texts;
 use wording::dates;
 
+/// Of more exercises than these a day has one box each, so that the sheet stays a sheet.
+const MOST_ROWS_OF_EACH_TIME: usize = 5; // not medical: room on a page
+
 /// The sheet of a part.
-pub(crate) fn sheet(desk: &Desk<'_>, texts: &Texts<'_>, part: &Part<'_>, numbers: Numbers<'_>) -> Vec<Block> {
+pub(crate) fn sheet(desk: &Desk<'_>, texts: &Texts<'_>, part: &Part<'_>) -> Vec<Block> {
     let valid = match part.until() {
         Some((_, until)) => texts.with(
             "handout-fridge-valid",
@@ -28,7 +30,9 @@ pub(crate) fn sheet(desk: &Desk<'_>, texts: &Texts<'_>, part: &Part<'_>, numbers
         texts.paragraph(Tone::Strong, "handout-fridge-sling", &[("wear", part.periods[0].sling.wear.name().into())]),
         Block::Callout { tone: Tone::Stop, title: texts.get("handout-not-title"), text: Vec::new(), items: not },
     ];
-    let rows: Vec<TickRow> = exercises::runs(part)
+    let runs = exercises::runs(part);
+    let is_long = runs.len() > MOST_ROWS_OF_EACH_TIME;
+    let rows: Vec<TickRow> = runs
         .iter()
         .filter_map(|run| {
             let entry = desk.catalogue.get(&run.line.id)?;
@@ -37,13 +41,14 @@ pub(crate) fn sheet(desk: &Desk<'_>, texts: &Texts<'_>, part: &Part<'_>, numbers
             Some(TickRow {
                 label: texts.get(&entry.message_id()),
                 dose: if dates.is_empty() { times } else { dates },
-                boxes: run.line.times_per_day,
+                boxes: if is_long { 1 } else { run.line.times_per_day },
                 closed: Vec::new(),
             })
         })
         .collect();
     if !rows.is_empty() {
-        blocks.push(texts.paragraph(Tone::Plain, "handout-fridge-tick", &[]));
+        let tick = if is_long { "handout-fridge-tick-day" } else { "handout-fridge-tick" };
+        blocks.push(texts.paragraph(Tone::Plain, tick, &[]));
         blocks.push(texts.paragraph(Tone::Plain, "handout-fridge-week", &[]));
         blocks.push(Block::Ticks {
             alt: texts.get("handout-fridge-alt"),
@@ -52,7 +57,6 @@ pub(crate) fn sheet(desk: &Desk<'_>, texts: &Texts<'_>, part: &Part<'_>, numbers
             rows,
         });
     }
-    blocks.push(calls::phones(texts, numbers));
     blocks
 }
 

@@ -33,7 +33,7 @@ pub fn handout(desk: &Desk<'_>) -> Result<Document, NoNumber> {
     let texts = Texts { messages: desk.messages, side: desk.prescription.side };
     let parts = desk.parts();
     let is_first_time = parts.first().is_some_and(|part| part.from_day().count() == 0);
-    let mut blocks = first_page(desk, &texts, &parts, numbers);
+    let mut blocks = first_page(desk, &texts, &parts);
     if is_first_time {
         blocks.extend(first_nights(desk, &texts, numbers));
     }
@@ -41,19 +41,22 @@ pub fn handout(desk: &Desk<'_>) -> Result<Document, NoNumber> {
     for (order, part) in parts.iter().enumerate() {
         let (own, rest) = answers.split_at(part.periods.len().min(answers.len()));
         answers = rest;
-        blocks.push(Block::PageBreak);
+        // The first step goes on from the first page; each later one begins on its own.
+        if order > 0 {
+            blocks.push(Block::PageBreak);
+        }
         blocks.extend(step(desk, &texts, part, own, if order == 0 { Place::First } else { Place::Later }));
     }
     blocks.push(Block::PageBreak);
     blocks.push(texts.heading(1, "handout-call-title"));
-    blocks.push(calls::phones(&texts, numbers));
     let numbness = if is_first_time { Numbness::Expected } else { Numbness::Unexpected };
     blocks.extend(calls::frames(&texts, desk.settings, numbness));
     blocks.extend(visits(desk, &texts));
+    blocks.push(texts.paragraph(Tone::Plain, "handout-care", &[]));
     blocks.push(signature(&texts));
     for part in &parts {
         blocks.push(Block::PageBreak);
-        blocks.extend(fridge::sheet(desk, &texts, part, numbers));
+        blocks.extend(fridge::sheet(desk, &texts, part));
     }
     Ok(Document {
         title: format!("{} – {}", texts.get("handout-title"), texts.side_word().shown),
@@ -62,7 +65,7 @@ pub fn handout(desk: &Desk<'_>) -> Result<Document, NoNumber> {
         size: desk.size(),
         side: Some(texts.side_word()),
         running_head: texts.get("handout-running-head"),
-        foot: texts.get("handout-foot"),
+        foot: calls::foot(&texts, numbers),
         page_of: texts.get("handout-page"),
         blocks,
     })
@@ -75,7 +78,7 @@ enum Place {
     Later,
 }
 
-fn first_page(desk: &Desk<'_>, texts: &Texts<'_>, parts: &[Part<'_>], numbers: Numbers<'_>) -> Vec<Block> {
+fn first_page(desk: &Desk<'_>, texts: &Texts<'_>, parts: &[Part<'_>]) -> Vec<Block> {
     let operated_on = texts.date(desk.prescription.operated_on);
     let mut blocks = vec![
         Block::Head {
@@ -84,33 +87,30 @@ fn first_page(desk: &Desk<'_>, texts: &Texts<'_>, parts: &[Part<'_>], numbers: N
         },
         Block::Fields { columns: 2, fields: vec![texts.blank("handout-name"), texts.blank("handout-birth")] },
         texts.paragraph(Tone::Strong, "handout-not-signed", &[]),
-        calls::phones(texts, numbers),
     ];
     if !desk.prescription.moved.is_empty() {
         blocks.push(texts.paragraph(Tone::Strong, "handout-moved", &[]));
     }
     if let Some(part) = parts.first() {
-        blocks.push(texts.heading(1, "handout-now-title"));
-        blocks.extend(what_is_open(texts, part));
+        blocks.push(Block::Heading { level: 1, text: step_title(texts, part) });
+        blocks.push(days(texts, part));
+        blocks.push(next(desk, texts));
         blocks.extend(sling::bar(desk, texts, parts));
         blocks.extend(rules(desk, texts, part));
     }
-    blocks.push(next(desk, texts));
     blocks
 }
 
-/// The step and its days.
-pub(crate) fn what_is_open(texts: &Texts<'_>, part: &Part<'_>) -> Vec<Block> {
-    let mut blocks = vec![Block::Heading { level: 2, text: step_title(texts, part) }];
-    blocks.push(match part.until() {
+/// From when until when a step is open.
+fn days(texts: &Texts<'_>, part: &Part<'_>) -> Block {
+    match part.until() {
         Some((_, until)) => texts.paragraph(
             Tone::Lead,
             "handout-now",
             &[("from", texts.date(part.from()).into()), ("until", texts.date(until).into())],
         ),
         None => texts.paragraph(Tone::Lead, "handout-now-open-end", &[("from", texts.date(part.from()).into())]),
-    });
-    blocks
+    }
 }
 
 /// "Step 2: The arm is moved"; a stage without words of its own is the next step.
@@ -128,7 +128,8 @@ fn next(desk: &Desk<'_>, texts: &Texts<'_>) -> Block {
         None => return texts.paragraph(Tone::Plain, "handout-last", &[]),
         Some((plan::TodayBasis::Frozen, _)) => vec![texts.get("handout-frozen")],
         Some((plan::TodayBasis::Opened, next)) => {
-            vec![texts.with("handout-next", &[("date", texts.date(next.date).into())]), texts.get("handout-after")]
+            let next = texts.with("handout-next", &[("date", texts.date(next.date).into())]);
+            vec![format!("{next} {}", texts.get("handout-after"))]
         }
     };
     Block::Callout { tone: Tone::Strong, title: String::new(), text, items: Vec::new() }
@@ -137,9 +138,8 @@ fn next(desk: &Desk<'_>, texts: &Texts<'_>) -> Block {
 /// What may be done and what not, and what changes inside the step.
 fn rules(desk: &Desk<'_>, texts: &Texts<'_>, part: &Part<'_>) -> Vec<Block> {
     let of = |period: &Period<'_>| Points::of(period, desk.messages);
-    let mut blocks = vec![texts.heading(2, "handout-rules-title")];
     let mut before = of(&part.periods[0]);
-    blocks.extend(pair(texts, &before, "handout-may-title", "handout-not-title"));
+    let mut blocks = lists(texts, &before, "handout-may-title", "handout-not-title");
     for period in part.periods.iter().skip(1) {
         let now = of(period);
         let fresh = now.against(&before);
@@ -148,7 +148,7 @@ fn rules(desk: &Desk<'_>, texts: &Texts<'_>, part: &Part<'_>) -> Vec<Block> {
                 level: 3,
                 text: texts.with("handout-rules-from", &[("date", texts.date(period.from).into())]),
             }];
-            change.extend(pair(texts, &fresh, "handout-may-more-title", "handout-not-more-title"));
+            change.extend(lists(texts, &fresh, "handout-may-more-title", "handout-not-more-title"));
             blocks.push(Block::Together { blocks: change });
         }
         before = now;
@@ -157,19 +157,15 @@ fn rules(desk: &Desk<'_>, texts: &Texts<'_>, part: &Part<'_>) -> Vec<Block> {
     blocks
 }
 
-fn pair(texts: &Texts<'_>, points: &Points, may: &str, not: &str) -> Vec<Block> {
-    let column = |title: &str, mark: ListMark, points: &[Point]| -> Vec<Block> {
+fn lists(texts: &Texts<'_>, points: &Points, may: &str, not: &str) -> Vec<Block> {
+    let of = |title: &str, mark: ListMark, points: &[Point]| -> Vec<Block> {
         let items: Vec<String> = points.iter().map(|point| point.text.clone()).collect();
         match list(mark, items) {
             Some(list) => vec![texts.heading(3, title), list],
             None => Vec::new(),
         }
     };
-    let (left, right) = (column(may, ListMark::Do, &points.may), column(not, ListMark::Dont, &points.not));
-    match (left.is_empty(), right.is_empty()) {
-        (false, false) => vec![Block::Pair { left, right }],
-        _ => left.into_iter().chain(right).collect(),
-    }
+    of(may, ListMark::Do, &points.may).into_iter().chain(of(not, ListMark::Dont, &points.not)).collect()
 }
 
 /// Block, tablets, ice, washing and sleep: for a plan that begins on the day of surgery.
@@ -194,19 +190,20 @@ fn step(
     answers: &[Vec<prescription::May>],
     place: Place,
 ) -> Vec<Block> {
-    let mut blocks = vec![Block::Heading { level: 1, text: step_title(texts, part) }];
+    let mut blocks = Vec::new();
     if place == Place::Later {
-        blocks.extend(what_is_open(texts, part).into_iter().skip(1));
+        blocks.push(Block::Heading { level: 1, text: step_title(texts, part) });
+        blocks.push(days(texts, part));
         blocks.extend(rules(desk, texts, part));
     }
-    blocks.push(texts.heading(2, "handout-sling-title"));
+    blocks.push(texts.heading(1, "handout-sling-title"));
     blocks.extend(sling::sentences(texts, part));
     if part.periods.iter().any(|period| period.sling.wear == plan::Wear::Always) {
         blocks.push(Block::List { mark: ListMark::Number, items: sling_steps(texts, part) });
         let ids = ["first-days-sling-wedge", "first-days-sling-skin", "first-days-sling-balance"];
         blocks.extend(ids.map(|id| texts.paragraph(Tone::Plain, id, &[])));
     }
-    blocks.push(texts.heading(2, "handout-exercises-title"));
+    blocks.push(texts.heading(1, "handout-exercises-title"));
     let bands = exercises::bands(desk, texts, part);
     if bands.is_empty() {
         blocks.push(texts.paragraph(Tone::Plain, "handout-exercises-none", &[]));

@@ -3,13 +3,13 @@
 use plan::{Prescription, Question};
 
 use crate::desk::Desk;
-use crate::document::{Block, Document, ListMark, Tone};
+use crate::document::{Block, Cell, Column, Document, Fact, ListMark, Print, Tone};
 use crate::letter_done;
-use crate::letter_orders::{gates, order, permissions};
+use crate::letter_orders::permissions;
 use crate::letter_strip::strip;
 use crate::letter_text::{Kind, Say, Validity, blank, fact, filled, head, page};
-use crate::limits_table::LimitsTable;
-use crate::limits_words::on;
+use crate::limits_table::{LimitsTable, is_first, plain};
+use crate::limits_words::{on, short};
 use crate::reasons_list::ReasonsList;
 use crate::sling_words;
 
@@ -19,9 +19,6 @@ const KIND: Kind = Kind {
     running_with_id: "letter-running-with-id",
     side: "letter-side",
 };
-
-/// So many open questions stand on the first page.
-const MOST_QUESTIONS: usize = 2;
 
 /// The letter to the therapist.
 ///
@@ -33,43 +30,40 @@ pub fn letter(desk: &Desk<'_>) -> Document {
     let (say, of) = (Say::at(desk), desk.prescription);
     let mut reasons = ReasonsList::default();
     let mut document = page(desk, &KIND);
-    let mut blocks = vec![head(desk, "letter-title"), who(desk)];
-    blocks.push(Block::Facts { rows: done(desk, &mut reasons) });
+    let mut blocks = vec![head(desk, "letter-title"), who(desk), done(desk, &say, &mut reasons)];
     let validity = Validity::of(of, desk.issued_on).sentence(&say);
     blocks.push(Block::Callout { tone: Tone::Strong, title: validity, text: Vec::new(), items: Vec::new() });
     blocks.push(say.heading(2, "letter-box-title"));
     blocks.push(say.paragraph(Tone::Plain, "letter-box-rule", &[]));
-    blocks.extend(LimitsTable::of(of).blocks(of, &say.get("letter-box-alt"), &mut reasons));
-    blocks.push(Block::Facts { rows: permissions(desk) });
-    blocks.push(say.heading(2, "letter-gates-title"));
-    blocks.push(Block::Facts { rows: gates(desk) });
+    blocks.extend(LimitsTable::of(of, is_first).blocks(of, &say.get("letter-box-alt"), &mut reasons));
+    blocks.push(permissions(desk));
+    blocks.push(gates(&say, of, &mut reasons));
     blocks.extend(questions(&say, of));
-    blocks.push(order(&desk.settings.therapy));
     blocks.push(signature(&say, of));
     blocks.push(strip(desk));
-    for stage in &of.stages {
-        reasons.refer(stage.reasons.iter().chain(stage.criteria.iter().flat_map(|criterion| &criterion.reasons)));
-    }
+    blocks.push(say.heading(2, "letter-rest-title"));
+    let rest = LimitsTable::of(of, |key| !is_first(key));
+    blocks.extend(rest.blocks(of, &say.get("letter-box-alt"), &mut reasons));
+    blocks.push(say.paragraph(Tone::Faint, "letter-box-degrees", &[]));
+    blocks.extend(every_loosening(&say, of));
+    blocks.extend(every_question(&say, of));
     blocks.push(say.heading(2, "letter-reasons-title"));
     blocks.push(say.paragraph(Tone::Faint, "letter-reasons-text", &[]));
-    blocks.extend(every_question(of));
-    blocks.push(reasons.block(say.get("letter-reasons-alt")));
+    blocks.extend(reasons.blocks(&say));
     document.blocks = blocks;
     document
 }
 
 /// Whom it is about: two identifiers are written in by hand.
 fn who(desk: &Desk<'_>) -> Block {
-    let (say, of) = (Say::at(desk), desk.prescription);
+    let label = desk.prescription.patient.clone().unwrap_or_default();
     Block::Fields {
-        columns: 3, // not medical: side by side
+        columns: 4, // not medical: side by side
         fields: vec![
             blank("Patient's name"),
             blank("Date of birth"),
-            filled("Practice's label", of.patient.clone().unwrap_or_default()),
-            filled("Operated (day 0)", crate::limits_words::short(of.operated_on)),
-            filled("Side", say.get("letter-side")),
-            filled("Issued", on(desk.issued_on, day_of(desk))),
+            filled("Practice's label", label),
+            blank("Authorization no."),
         ],
     }
 }
@@ -79,52 +73,93 @@ fn day_of(desk: &Desk<'_>) -> quantity::PostoperativeDay {
         .unwrap_or(quantity::PostoperativeDay::new(0))
 }
 
-fn done(desk: &Desk<'_>, reasons: &mut ReasonsList) -> Vec<crate::Fact> {
+/// What was done, and what follows from it for the whole time; the first row is the operation.
+fn done(desk: &Desk<'_>, say: &Say<'_>, reasons: &mut ReasonsList) -> Block {
     let of = desk.prescription;
-    let mut rows = letter_done::facts(desk.record);
+    let mut facts = letter_done::facts(desk.record).into_iter();
+    let date = on(of.operated_on, quantity::PostoperativeDay::new(0));
+    let columns = match facts.next() {
+        Some(first) => {
+            vec![Column { title: first.label, share: 0 }, Column { title: format!("{}; {date}", first.text), share: 1 }]
+        }
+        None => vec![Column { title: String::new(), share: 0 }, Column { title: date, share: 1 }],
+    };
+    let mut rows: Vec<Fact> = facts.collect();
     let why = reasons.refer(&of.protocol.why);
     let capped = match &of.protocol.capped_by[..] {
         [] => String::new(),
         by => format!(", every limit, start and the sling capped by {}", by.join(", ")),
     };
-    rows.push(fact("Protocol", format!("{}, edition {}{capped} (why: {why})", of.protocol.id, of.protocol.edition)));
+    let issued = on(desk.issued_on, day_of(desk));
+    let (id, edition) = (&of.protocol.id, &of.protocol.edition);
+    rows.push(fact("Protocol", format!("{id}, edition {edition}{capped} (why: {why}); letter issued {issued}")));
     let why = reasons.refer(of.spans.iter().flat_map(|span| &span.sling.reasons));
     rows.push(fact("Sling", format!("{} (why: {why})", sling_words::line(of))));
-    for line in of.loosened.iter().take(MOST_QUESTIONS) {
-        rows.push(fact("Loosened by the surgeon", line.clone()));
+    if let Some(first) = of.loosened.first() {
+        let more = of.loosened.len() - 1;
+        let text = if more > 0 { format!("{first}; and {more} more on the next pages") } else { first.clone() };
+        rows.push(fact("Loosened", text));
     }
-    for line in &of.moved {
-        rows.push(fact("Moved", line.clone()));
-    }
-    rows
+    rows.extend(of.moved.iter().map(|line| fact("Moved", line.clone())));
+    let rows = rows.into_iter().map(|row| vec![Cell { strong: true, ..plain(row.label) }, plain(row.text)]).collect();
+    Block::Table { alt: say.get("letter-done-alt"), print: Print::Smaller, columns, rows }
 }
 
-/// The first questions, in short.
-fn questions(say: &Say<'_>, of: &Prescription) -> Vec<Block> {
-    if of.questions.is_empty() {
+/// A line for each gate: from when, whether it is open or when it is looked at, and what is looked at.
+fn gates(say: &Say<'_>, of: &Prescription, reasons: &mut ReasonsList) -> Block {
+    const AT_THE_LIMIT: &str = ", or stopped at the limit of the day";
+    let mut rows = Vec::new();
+    for stage in of.stages.iter().filter(|stage| stage.from_day.count() > 0) {
+        let purpose = format!("gate: {}", stage.id);
+        let visit = of.visits.iter().find(|visit| visit.purpose == purpose);
+        let state = match visit {
+            _ if stage.opened => "yes".into(),
+            Some(visit) => format!("visit {}", short(visit.date)),
+            None => "no".into(),
+        };
+        let criteria: Vec<String> = stage
+            .criteria
+            .iter()
+            .map(|criterion| match criterion.text.strip_suffix(AT_THE_LIMIT) {
+                Some(text) => format!("{text}*"),
+                None => criterion.text.clone(),
+            })
+            .map(|text| text.replace(" degrees", "°"))
+            .collect();
+        let why = stage.reasons.iter().chain(stage.criteria.iter().flat_map(|criterion| &criterion.reasons));
+        let why = reasons.refer_line(why);
+        let cells = [stage.id.clone(), short(stage.from), state, criteria.join(" · "), why];
+        rows.push(cells.map(plain).into());
+    }
+    let titles = ["gate", "not before", "opened?", "looked at first (* or stopped at the limit of the day)", "why"];
+    let shares = [0, 0, 0, 1, 0];
+    let columns = titles.into_iter().zip(shares).map(|(title, share)| Column { title: title.into(), share }).collect();
+    Block::Table { alt: say.get("letter-gates-alt"), print: Print::Smaller, columns, rows }
+}
+
+/// How many questions are open; they stand in full on the next pages.
+fn questions(say: &Say<'_>, of: &Prescription) -> Option<Block> {
+    let many = |questions: usize| u16::try_from(questions).unwrap_or(u16::MAX);
+    let blocking = of.questions.iter().filter(|question| question.changes.is_empty()).count();
+    let told = [("count", many(of.questions.len()).into()), ("blocking", many(blocking).into())];
+    (!of.questions.is_empty()).then(|| say.paragraph(Tone::Strong, "letter-questions", &told))
+}
+
+/// Every loosening of the surgeon's in words, where the first page had no room for all.
+fn every_loosening(say: &Say<'_>, of: &Prescription) -> Vec<Block> {
+    if of.loosened.len() < 2 {
         return Vec::new();
     }
-    let mut items: Vec<String> = of.questions.iter().take(MOST_QUESTIONS).map(short_question).collect();
-    let more = of.questions.len().saturating_sub(MOST_QUESTIONS);
-    if more > 0 {
-        items.push(say.with("letter-questions-more", &[("count", (more as f64).into())]));
-    }
-    vec![say.heading(2, "letter-questions-title"), Block::List { mark: ListMark::Dot, items }]
+    vec![say.heading(2, "surgeon-loosened-title"), Block::List { mark: ListMark::Dot, items: of.loosened.clone() }]
 }
 
 /// All questions in full, beside the reasons.
-fn every_question(of: &Prescription) -> Vec<Block> {
+fn every_question(say: &Say<'_>, of: &Prescription) -> Vec<Block> {
     if of.questions.is_empty() {
         return Vec::new();
     }
     let items = of.questions.iter().map(|question| format!("{}{} ({})", mark(question), question.text, question.path));
-    vec![Block::List { mark: ListMark::Dot, items: items.collect() }]
-}
-
-/// The question itself, without what was found and what is offered.
-fn short_question(question: &Question) -> String {
-    let end = question.text.find(" (found: ").or_else(|| question.text.find("; ")).unwrap_or(question.text.len());
-    format!("{}{}", mark(question), &question.text[..end])
+    vec![say.heading(2, "letter-questions-full-title"), Block::List { mark: ListMark::Dot, items: items.collect() }]
 }
 
 const fn mark(question: &Question) -> &'static str {

@@ -16,8 +16,12 @@ pub(crate) fn facts(record: &Record) -> Vec<Fact> {
         facts.push(fact(if tendons.len() == 1 { "Tendon" } else { "Tendons" }, tendons.join("; ")));
         facts.push(fact("Tear", tear(record)));
     }
-    facts.push(fact("Also done", also(record)));
-    facts.push(fact("Safe arcs", safe_arcs(record)));
+    if record.operation.safe_arcs.is_empty() {
+        facts.push(fact("Also", format!("{}; safe arcs: none recorded", also(record))));
+    } else {
+        facts.push(fact("Also", also(record)));
+        facts.push(fact("Safe arcs", safe_arcs(record)));
+    }
     facts
 }
 
@@ -81,9 +85,6 @@ fn also(record: &Record) -> String {
 
 /// The arcs as the record has them; what they come to on which date stands in the box.
 fn safe_arcs(record: &Record) -> String {
-    if record.operation.safe_arcs.is_empty() {
-        return "none recorded".into();
-    }
     let arcs: Vec<String> = record
         .operation
         .safe_arcs

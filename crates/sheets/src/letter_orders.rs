@@ -1,26 +1,30 @@
-//! What the surgeon orders of the therapist beside the box: manual therapy, stretch, pool, traction; and the gates.
+//! What the surgeon orders of the therapist beside the box.
 
 use body::{Joint, Key, Mode, Movement};
-use plan::{Allowed, Prescription, StageLine};
+use plan::{Allowed, Prescription};
 use prescription::{Permission, Therapy};
 
 use crate::desk::Desk;
-use crate::document::{Block, Fact, Field};
-use crate::letter_text::{Say, blank, fact, filled};
-use crate::limits_table::value_on;
-use crate::limits_words::{on, short};
+use crate::document::{Block, Column, Print};
+use crate::letter_text::Say;
+use crate::limits_table::{plain, value_on};
+use crate::limits_words::on;
 
 const TO_FILL_IN: &str = "____________";
 
 /// Yes or no with a date, for what is not an exercise.
-pub(crate) fn permissions(desk: &Desk<'_>) -> Vec<Fact> {
-    let (say, therapy) = (Say::at(desk), &desk.settings.therapy);
-    vec![
-        fact("Manual therapy", permission(&say, desk.prescription, therapy.manual_therapy)),
-        fact("End-range stretch", stretch(&say, desk.prescription)),
-        fact("Pool", permission(&say, desk.prescription, therapy.pool)),
-        fact("Traction", permission(&say, desk.prescription, therapy.traction)),
-    ]
+pub(crate) fn permissions(desk: &Desk<'_>) -> Block {
+    let (say, of, therapy) = (Say::at(desk), desk.prescription, &desk.settings.therapy);
+    let orders = [
+        ("manual therapy", permission(&say, of, therapy.manual_therapy)),
+        ("end-range stretch", stretch(&say, of)),
+        ("pool", permission(&say, of, therapy.pool)),
+        ("traction", permission(&say, of, therapy.traction)),
+        ("therapy", frequency(&say, therapy)),
+    ];
+    let columns = orders.iter().map(|(title, _)| Column { title: (*title).into(), share: 1 }).collect();
+    let row = orders.into_iter().map(|(_, text)| plain(text)).collect();
+    Block::Table { alt: say.get("letter-orders-alt"), print: Print::Smaller, columns, rows: vec![row] }
 }
 
 /// A permission of the settings; what the surgeon has not said is a line to fill in.
@@ -54,7 +58,7 @@ fn stretch(say: &Say<'_>, of: &Prescription) -> String {
         None => say.get("letter-stretch-never"),
     };
     match &days[..] {
-        [(first, _)] => format!("shoulder: {}", answer(*first)),
+        [(first, _)] => answer(*first),
         many => {
             let parts: Vec<String> =
                 many.iter().map(|(first, movements)| format!("{}: {}", movements.join(", "), answer(*first))).collect();
@@ -63,43 +67,9 @@ fn stretch(say: &Say<'_>, of: &Prescription) -> String {
     }
 }
 
-/// The order of therapy: how often, for how long, and the authorization.
-pub(crate) fn order(therapy: &Therapy) -> Block {
-    let unit = |label: &str, value: Option<u16>, unit: &str| match value {
-        Some(value) => filled(label, format!("{value} {unit}")),
-        None => Field { label: label.into(), value: String::new(), hint: unit.into() },
-    };
-    Block::Fields {
-        columns: 3, // not medical: side by side
-        fields: vec![
-            unit("Frequency", therapy.times_a_week, "times a week"),
-            unit("For", therapy.weeks, "weeks"),
-            blank("Authorization no."),
-        ],
-    }
-}
-
-/// One line for each gate: from when, the visit, whether it is opened, and what is looked at.
-pub(crate) fn gates(desk: &Desk<'_>) -> Vec<Fact> {
-    let of = desk.prescription;
-    of.stages
-        .iter()
-        .filter(|stage| stage.from_day.count() > 0)
-        .map(|stage| fact(&stage.title, gate(desk, stage)))
-        .collect()
-}
-
-fn gate(desk: &Desk<'_>, stage: &StageLine) -> String {
-    let of = desk.prescription;
-    let criteria: Vec<&str> = stage.criteria.iter().map(|criterion| criterion.text.as_str()).collect();
-    let state = if stage.opened {
-        let opening = desk.openings.0.iter().rev().find(|opening| opening.stage.value == stage.id);
-        opening.map_or("opened".into(), |opening| format!("opened {} by {}", short(opening.on.value), opening.by))
-    } else {
-        let purpose = format!("gate: {}", stage.id);
-        let visit = of.visits.iter().find(|visit| visit.purpose == purpose);
-        visit.map_or("not opened".into(), |visit| format!("not opened, visit {}", short(visit.date)))
-    };
-    let gate = on(stage.from, stage.from_day);
-    if criteria.is_empty() { format!("{gate}; {state}") } else { format!("{gate}; {state}: {}", criteria.join(" · ")) }
+/// How often and for how long; what the surgeon has not said is a line to fill in.
+fn frequency(say: &Say<'_>, therapy: &Therapy) -> String {
+    let number = |number: Option<u16>| number.map_or("_____".to_owned(), |number| number.to_string());
+    let (times, weeks) = (number(therapy.times_a_week), number(therapy.weeks));
+    say.with("letter-frequency", &[("times", times.into()), ("weeks", weeks.into())])
 }

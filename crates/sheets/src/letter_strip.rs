@@ -44,7 +44,7 @@ pub(crate) fn strip(desk: &Desk<'_>) -> Block {
     };
     Block::Strip {
         title: say.get("letter-strip-title"),
-        text: say.get("letter-strip-text"),
+        text: whose(desk, &say),
         fields: vec![
             blank("Date seen"),
             angle("Forward elevation, passive", "forward-elevation-passive"),
@@ -58,6 +58,17 @@ pub(crate) fn strip(desk: &Desk<'_>) -> Block {
             hinted("Anything that worries you", &worry),
         ],
     }
+}
+
+/// Whose strip it is, since it comes back alone, and how to fill it in.
+fn whose(desk: &Desk<'_>, say: &Say<'_>) -> String {
+    let of = desk.prescription;
+    let told = [
+        ("shown", say.get("letter-side").into()),
+        ("date", short(of.operated_on).into()),
+        ("label", of.patient.as_deref().unwrap_or("________").into()),
+    ];
+    say.with("letter-strip-text", &told)
 }
 
 /// When a test may be made: only what is open while the letter is valid.

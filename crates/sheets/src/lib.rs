@@ -44,7 +44,7 @@ pub use document::{
     Band, Block, Cell, Column, Document, Fact, Field, ListMark, Print, Reader, Shade, Side, Size, SlingRun, StageRun,
     TickRow, Tone,
 };
-pub use first_days::first_days;
+pub use first_days::{first_days, first_days_told};
 pub use handout::handout;
 pub use letter::letter;
 pub use parts::{Part, Period, parts};
@@ -52,3 +52,10 @@ pub use points::{Point, Points};
 pub use surgeon::surgeon_page;
 pub use visits::of_patient as visits_of_patient;
 pub use work::work_note;
+
+#[cfg(test)]
+mod letter_tests;
+#[cfg(test)]
+mod letter_world;
+#[cfg(test)]
+mod work_tests;

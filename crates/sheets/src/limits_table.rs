@@ -87,21 +87,16 @@ fn row_in(limits: &[LimitRow], key: Key) -> Option<&LimitRow> {
     own.or_else(|| limits.iter().find(|row| row.key == key.in_position(Position::Any)))
 }
 
-/// The run of days a day falls in.
-pub(crate) fn span_on(of: &Prescription, day: PostoperativeDay) -> Option<&SpanOfDays> {
-    of.spans.iter().find(|span| span.from_day <= day && day < span.until_day)
-}
-
 impl<'p> LimitsTable<'p> {
-    /// The table of a prescription.
+    /// The table of those keys of a prescription that are chosen.
     ///
     /// # Method
     /// In each mode movements with the same values on every day come together;
     /// then modes with the same movements and the same values do. A column
     /// stands for each day on which a value or the stage changes.
-    pub fn of(of: &'p Prescription) -> Self {
+    pub fn of(of: &'p Prescription, is_chosen: impl Fn(Key) -> bool) -> Self {
         let mut rows: Vec<(GroupRow<'p>, Vec<Value>)> = Vec::new();
-        for key in keys(of) {
+        for key in keys(of).into_iter().filter(|key| is_chosen(*key)) {
             let line: Vec<Value> = of.spans.iter().map(|span| value_on(span, key)).collect();
             let place = (key.joint, key.movement, key.position);
             let region = Region::of(key.joint);
@@ -169,7 +164,7 @@ impl<'p> LimitsTable<'p> {
 
     fn block(&self, of: &Prescription, alt: &str, why: &[String], start: usize, end: usize) -> Block {
         let shown = &self.columns[start..end];
-        let mut columns = vec![Column { title: "from".into(), share: 4 }]; // not medical: a width
+        let mut columns = vec![Column { title: words::corner(shown.first()), share: 4 }]; // not medical: a width
         columns.extend(shown.iter().enumerate().map(|(place, column)| {
             let before = place.checked_sub(1).map(|before| &shown[before]);
             Column { title: words::column_title(column, before), share: 1 }
@@ -198,6 +193,11 @@ impl<'p> LimitsTable<'p> {
         }
         Block::Table { alt: alt.into(), print: Print::Smaller, columns, rows }
     }
+}
+
+/// Whether a key belongs on a first page: everything of shoulder, blade and loads, and how elbow, wrist and hand move.
+pub(crate) fn is_first(key: Key) -> bool {
+    Region::of(key.joint) != Region::Below || matches!(key.mode, Mode::Passive | Mode::ActiveAssisted | Mode::Active)
 }
 
 impl Region {

@@ -9,10 +9,10 @@ use wording::{Argument, Language, dates};
 use crate::household;
 use crate::limits_table::{DayColumn, GroupRow, Region, Value};
 
-/// "no", "≤ 90°", "≤ 2.27 kg (5 lb)", "free"; with "on the back" where only lying.
+/// "no", "≤ 90°", "≤ 2.27 kg (5 lb)", "free"; with "supine" where only lying on the back.
 pub(crate) fn value(value: Value) -> String {
     let text = allowed(value.allowed);
-    if value.only_lying { format!("{text}\non the back") } else { text }
+    if value.only_lying { format!("{text}\nsupine") } else { text }
 }
 
 /// A value without its position.
@@ -37,20 +37,25 @@ pub(crate) fn load(kilograms: Kilograms) -> [String; 2] {
     })
 }
 
-/// "15 Apr\nday 14", with the year where it is another than that of the column before.
+/// "15 Apr\nday 14", with the year where it is another than that of the column before; that of the first stands in the corner.
 pub(crate) fn column_title(column: &DayColumn<'_>, before: Option<&DayColumn<'_>>) -> String {
     let date = dates::day_and_month(column.date, Language::English);
-    if before.is_some_and(|before| before.date.year() == column.date.year()) {
+    if before.is_none_or(|before| before.date.year() == column.date.year()) {
         format!("{date}\nday {}", column.day.count())
     } else {
         format!("{date}\n{}\nday {}", column.date.year(), column.day.count())
     }
 }
 
-/// "active: not opened".
+/// "from, in 2026": the year of the first column.
+pub(crate) fn corner(first: Option<&DayColumn<'_>>) -> String {
+    first.map_or("from".into(), |first| format!("from, in {}", first.date.year()))
+}
+
+/// "active", and whether it is opened.
 pub(crate) fn stage(of: &Prescription, id: &str) -> String {
     let opened = of.stages.iter().any(|stage| stage.id == id && stage.opened);
-    if opened { format!("{id}\nopened") } else { format!("{id}\nnot opened") }
+    if opened { format!("{id}\nopen") } else { format!("{id}\nnot yet") }
 }
 
 /// "15 Apr 2026 (day 14)".
@@ -64,56 +69,65 @@ pub(crate) fn short(date: Date) -> String {
 }
 
 /// "passive, assisted: elevation, abduction"; "isometric (at side): …"; "hand load".
+///
+/// A row that holds most movements of the shoulder and of its modes says "all other movements": each of the rest has a
+/// row of its own.
 pub(crate) fn label(row: &GroupRow<'_>) -> String {
     if row.region == Region::Load {
         return joined(row.movements.iter().map(|(_, movement, _)| movement.name()));
     }
-    let position = match row.movements.first() {
-        Some((_, _, Position::Any)) | None => {
-            // Beside a row for effort with the arm at the side: this one is for every other position too.
-            if row.modes == [Mode::Isometric] && row.region == Region::Shoulder { " (any position)" } else { "" }
-        }
-        Some((_, _, named)) => position_word(*named),
-    };
-    let modes = joined(row.modes.iter().map(|mode| mode_word(*mode)));
-    format!("{modes}{position}: {}", movements(row))
+    let position = row.movements.first().map_or(Position::Any, |(_, _, position)| *position);
+    format!("{}: {}", modes(row, position), movements(row, position))
+}
+
+fn modes(row: &GroupRow<'_>, position: Position) -> String {
+    if row.modes == [Mode::Passive, Mode::ActiveAssisted, Mode::Active] && position == Position::Any {
+        return "passive to active".into();
+    }
+    let words = row.modes.iter().map(|mode| match (position, mode, row.region) {
+        // Beside effort with the arm at the side: this is for every other position too.
+        (Position::Any, Mode::Isometric, Region::Shoulder) => format!("{} (any position)", mode_word(*mode)),
+        _ => format!("{}{}", mode_word(*mode), position_word(position)),
+    });
+    words.collect::<Vec<_>>().join(", ")
 }
 
 /// The movements of a row, joint by joint.
-fn movements(row: &GroupRow<'_>) -> String {
+fn movements(row: &GroupRow<'_>, position: Position) -> String {
     let mut parts: Vec<String> = Vec::new();
     for joint in [Joint::Shoulder, Joint::Scapula, Joint::Elbow, Joint::Forearm, Joint::Wrist, Joint::Hand] {
         let of_joint: Vec<Movement> =
             row.movements.iter().filter(|(own, ..)| *own == joint).map(|(_, movement, _)| *movement).collect();
-        if of_joint.is_empty() {
-            continue;
+        let whole = whole(joint);
+        let is_whole = !whole.is_empty() && whole.iter().all(|movement| of_joint.contains(movement));
+        match joint_word(joint) {
+            _ if of_joint.is_empty() => {}
+            Some(word) if is_whole && of_joint.len() == whole.len() => parts.push(word.into()),
+            Some(word) => parts.push(format!("{word} {}", joined(movement_words(&of_joint).into_iter()))),
+            None if is_whole && of_joint.len() == whole.len() => parts.push("all movements".into()),
+            // More than half: no other row of these modes can hold as many.
+            None if position == Position::Any && of_joint.len() * 2 > whole.len() => {
+                parts.push("all other movements".into());
+            }
+            None => parts.push(joined(movement_words(&of_joint).into_iter())),
         }
-        let text = joined(movement_words(joint, &of_joint).into_iter());
-        parts.push(match joint_word(joint) {
-            Some(word) => format!("{word} {text}"),
-            None => text,
-        });
     }
     parts.join("; ")
 }
 
 /// Movements in short; those that go together under one word.
-fn movement_words(joint: Joint, of: &[Movement]) -> Vec<&'static str> {
-    let whole = whole(joint);
-    if !whole.is_empty() && whole.iter().all(|movement| of.contains(movement)) && whole.len() == of.len() {
-        return vec![if joint == Joint::Shoulder || joint == Joint::Scapula { "all movements" } else { "all" }];
-    }
-    let elevation = [Movement::ForwardElevation, Movement::ScapularPlaneElevation];
-    let both = elevation.iter().all(|movement| of.contains(movement));
-    let mut words = Vec::new();
-    for movement in of {
-        match movement {
-            Movement::ForwardElevation if both => words.push("elevation"),
-            Movement::ScapularPlaneElevation if both => {}
-            other => words.push(movement_word(*other)),
-        }
-    }
-    words
+fn movement_words(of: &[Movement]) -> Vec<&'static str> {
+    let has = |pair: [Movement; 2]| pair.iter().all(|movement| of.contains(movement));
+    let elevation = has([Movement::ForwardElevation, Movement::ScapularPlaneElevation]);
+    let rotation = has([Movement::ExternalRotation, Movement::InternalRotation]);
+    let words = of.iter().filter_map(|movement| match movement {
+        Movement::ForwardElevation if elevation => Some("elevation"),
+        Movement::ScapularPlaneElevation if elevation => None,
+        Movement::ExternalRotation if rotation => Some("rotation"),
+        Movement::InternalRotation if rotation => None,
+        other => Some(movement_word(*other)),
+    });
+    words.collect()
 }
 
 /// The movements that together are all of a joint.

@@ -8,7 +8,7 @@ use crate::letter_done;
 use crate::letter_text::{Kind, Say, fact, filled, head, page};
 use crate::limits_table::LimitsTable;
 use crate::limits_words::{on, short};
-use crate::reasons_list::{ReasonsList, sourced};
+use crate::reasons_list::ReasonsList;
 use crate::{sling_words, surgeon_evidence, surgeon_exercises, surgeon_lists, surgeon_settings};
 
 const KIND: Kind = Kind {
@@ -47,8 +47,8 @@ pub fn surgeon_page(desk: &Desk<'_>, sha256: &str) -> Document {
     let sling = reasons.refer(of.spans.iter().flat_map(|span| &span.sling.reasons));
     blocks.push(Block::Paragraph { tone: Tone::Plain, text: format!("{} (why: {sling})", sling_words::line(of)) });
     blocks.push(say.heading(2, "surgeon-box-title"));
-    blocks.push(say.paragraph(Tone::Faint, "letter-box-rule", &[]));
-    blocks.extend(LimitsTable::of(of).blocks(of, &say.get("letter-box-alt"), &mut reasons));
+    blocks.push(say.paragraph(Tone::Faint, "surgeon-box-rule", &[]));
+    blocks.extend(LimitsTable::of(of, |_| true).blocks(of, &say.get("letter-box-alt"), &mut reasons));
     blocks.push(say.heading(2, "surgeon-gates-title"));
     blocks.push(say.paragraph(Tone::Faint, "surgeon-gates-text", &[]));
     blocks.push(surgeon_lists::gates(desk, &mut reasons));
@@ -72,7 +72,7 @@ pub fn surgeon_page(desk: &Desk<'_>, sha256: &str) -> Document {
     blocks.extend(signature(desk, &say, sha256));
     blocks.push(say.heading(2, "surgeon-reasons-title"));
     blocks.push(say.paragraph(Tone::Faint, "surgeon-reasons-text", &[]));
-    blocks.push(reasons.block(say.get("letter-reasons-alt")));
+    blocks.extend(reasons.blocks(&say));
     document.blocks = blocks;
     document
 }
@@ -127,10 +127,9 @@ fn why(say: &Say<'_>, of: &Prescription, reasons: &mut ReasonsList) -> Vec<Block
             ("score", u16::from(index.score.unwrap_or(index.low)).into()),
             ("meaning", index.meaning.as_str().into()),
             ("missing", index.missing.join(", ").into()),
+            ("evidence", reasons.refer_entries(&index.evidence).into()),
         ];
         items.push(say.with(if index.score.is_some() { "surgeon-index-score" } else { "surgeon-index-range" }, &told));
-        let sources: Vec<String> = index.evidence.iter().map(|entry| sourced(entry)).collect();
-        items.extend((!sources.is_empty()).then(|| sources.join("; ")));
     }
     vec![Block::List { mark: ListMark::Dot, items }]
 }
@@ -177,13 +176,19 @@ fn questions(say: &Say<'_>, of: &Prescription) -> Vec<Block> {
     blocks
 }
 
-/// What an answer could change: its weightiest change stands for the rest.
+/// What an answer could change: when the arm may be moved stands for the rest, else the weightiest change.
 fn effect(say: &Say<'_>, question: &Question) -> String {
-    let Some(most) = question.changes.first() else { return String::new() };
+    let told_first = ["shoulder/forward elevation/any/passive", "elbow/flexion/any/active"];
+    let most = told_first
+        .iter()
+        .find_map(|key| question.changes.iter().find(|change| change.key == *key))
+        .or_else(|| question.changes.first());
+    let Some(most) = most else { return String::new() };
     let many = u16::try_from(question.changes.len()).unwrap_or(u16::MAX);
+    let key = body::Key::parse(&most.key).map_or_else(|_| format!("the {}", most.key), plan::words::of_key);
     let mut told = vec![
         ("count", many.into()),
-        ("key", most.key.as_str().into()),
+        ("key", key.into()),
         ("from", most.from_day.count().to_string().into()),
         ("until", most.until_day.count().saturating_sub(1).to_string().into()),
     ];
@@ -253,14 +258,8 @@ fn recovery_line(say: &Say<'_>, desk: &Desk<'_>) -> Block {
 /// What is taken on without a source, and the signature.
 fn signature(desk: &Desk<'_>, say: &Say<'_>, sha256: &str) -> Vec<Block> {
     let of = desk.prescription;
-    let marked = surgeon_evidence::marked(desk);
     let mut blocks = vec![say.heading(2, "surgeon-marked-title")];
-    if marked.is_empty() {
-        blocks.push(say.paragraph(Tone::Plain, "surgeon-marked-none", &[]));
-    } else {
-        blocks.push(say.paragraph(Tone::Plain, "surgeon-marked-text", &[]));
-        blocks.push(surgeon_evidence::table(say.get("surgeon-marked-alt"), &marked));
-    }
+    blocks.extend(surgeon_evidence::blocks(desk, say));
     let mut signed = vec![say.heading(2, "surgeon-signature-title")];
     let opened: Vec<String> = of
         .stages

@@ -3,11 +3,13 @@
 use std::collections::BTreeMap;
 
 use evidence::{Entry, ids};
+use plan::Reason;
 
 use crate::desk::Desk;
-use crate::document::{Block, Column, Print};
+use crate::document::{Block, Column, Print, Tone};
+use crate::letter_text::Say;
 use crate::limits_table::plain;
-use crate::reasons_list::{ReasonsList, measure};
+use crate::reasons_list::measure;
 
 /// The values that patients' texts take from the table by themselves: fixed texts, landmarks, windows of visits.
 const OF_TEXTS: &[&Entry] = &[
@@ -42,51 +44,83 @@ const OF_TEXTS: &[&Entry] = &[
     ids::WOUND_VISIT_UNTIL,
 ];
 
-/// Every entry that the patient's paper of this desk rests on and that was not read in a source, each once.
-///
-/// # Method
-/// The reasons of limits, sling and exercises of the opened parts; the demands and doses of their exercises; the
-/// activities that are answered; and what patients' texts take from the table themselves.
-pub(crate) fn marked(desk: &Desk<'_>) -> Vec<&'static Entry> {
-    let mut list = ReasonsList::default();
-    for period in desk.parts().iter().flat_map(|part| &part.periods) {
-        let limits = period.limits.iter().flat_map(|row| &row.reasons);
-        let exercises = period.exercises.iter().flat_map(|line| &line.reasons);
-        list.refer(limits.chain(exercises).chain(&period.sling.reasons));
-    }
-    let mut entries: BTreeMap<&str, &'static Entry> = BTreeMap::new();
-    let mut add = |entry: &'static Entry| {
-        if entry.how_known.mark().is_some() {
-            entries.insert(entry.id, entry);
-        }
-    };
-    list.entries().into_iter().for_each(&mut add);
-    OF_TEXTS.iter().copied().for_each(&mut add);
-    let exercises = desk.parts().into_iter().flat_map(|part| part.periods).flat_map(|period| period.exercises);
-    let exercised = exercises.filter_map(|line| desk.catalogue.get(&line.id));
-    for entry in exercised {
-        entry.evidence.iter().copied().for_each(&mut add);
-        entry.dose.iter().flat_map(|dose| &dose.evidence).copied().for_each(&mut add);
-    }
-    let answered = desk.answers.iter().flatten();
-    for may in answered {
-        let entry = desk.catalogue.get(&may.activity);
-        entry.iter().flat_map(|entry| &entry.evidence).copied().for_each(&mut add);
-        may.because.iter().flat_map(|reason| &reason.evidence).copied().for_each(&mut add);
-    }
-    entries.into_values().collect()
+/// What the patient's paper of a desk rests on and was not read in a source.
+#[derive(Debug, Clone, Default)]
+pub(crate) struct Marked {
+    /// Behind limits, the sling, exercises, dates and texts.
+    pub plan: BTreeMap<&'static str, &'static Entry>,
+    /// Behind the angles and loads of daily activities alone.
+    pub activities: BTreeMap<&'static str, &'static Entry>,
 }
 
-/// The marked values as a table.
-pub(crate) fn table(alt: String, marked: &[&'static Entry]) -> Block {
+impl Marked {
+    /// Every such entry, each once.
+    ///
+    /// # Method
+    /// The reasons of limits, sling and exercises of the opened parts; the demands and doses of their
+    /// exercises; the activities that are answered; and what patients' texts take from the table themselves.
+    pub fn of(desk: &Desk<'_>) -> Self {
+        let mut plan: Vec<&'static Entry> = OF_TEXTS.to_vec();
+        let mut of_reasons = |reasons: &[Reason]| plan.extend(reasons.iter().flat_map(|reason| &reason.evidence));
+        let parts = desk.parts();
+        let periods = || parts.iter().flat_map(|part| &part.periods);
+        for period in periods() {
+            of_reasons(&period.sling.reasons);
+            period.limits.iter().for_each(|row| of_reasons(&row.reasons));
+            period.exercises.iter().for_each(|line| of_reasons(&line.reasons));
+        }
+        desk.answers.iter().flatten().for_each(|may| of_reasons(&may.because));
+        let exercises = periods().flat_map(|period| period.exercises);
+        for entry in exercises.filter_map(|line| desk.catalogue.get(&line.id)) {
+            plan.extend(&entry.evidence);
+            plan.extend(entry.dose.iter().flat_map(|dose| &dose.evidence));
+        }
+        let answered = desk.answers.iter().flatten().filter_map(|may| desk.catalogue.get(&may.activity));
+        let activities: Vec<&'static Entry> = answered.flat_map(|entry| &entry.evidence).copied().collect();
+        let marked = |entries: Vec<&'static Entry>| -> BTreeMap<&'static str, &'static Entry> {
+            let marked = entries.into_iter().filter(|entry| entry.how_known.mark().is_some());
+            marked.map(|entry| (entry.id, entry)).collect()
+        };
+        let (plan, mut activities) = (marked(plan), marked(activities));
+        activities.retain(|id, _| !plan.contains_key(id));
+        Self { plan, activities }
+    }
+}
+
+/// The marked values: those of the plan as a table, those of activities in a paragraph.
+pub(crate) fn blocks(desk: &Desk<'_>, say: &Say<'_>) -> Vec<Block> {
+    let marked = Marked::of(desk);
+    if marked.plan.is_empty() && marked.activities.is_empty() {
+        return vec![say.paragraph(Tone::Plain, "surgeon-marked-none", &[])];
+    }
+    let mut blocks = vec![say.paragraph(Tone::Plain, "surgeon-marked-text", &[])];
+    if !marked.plan.is_empty() {
+        blocks.push(table(say.get("surgeon-marked-alt"), &marked.plan));
+    }
+    if !marked.activities.is_empty() {
+        let values: Vec<String> = marked
+            .activities
+            .values()
+            .map(|entry| match (measure(entry), entry.how_known.mark()) {
+                (Some(value), Some(mark)) => format!("{} = {value} [{mark}]", entry.id),
+                (_, mark) => format!("{} [{}]", entry.id, mark.unwrap_or_default()),
+            })
+            .collect();
+        let told = [("values", values.join("; ").into())];
+        blocks.push(say.paragraph(Tone::Faint, "surgeon-marked-activities", &told));
+    }
+    blocks
+}
+
+fn table(alt: String, marked: &BTreeMap<&'static str, &'static Entry>) -> Block {
     let columns = vec![
         Column { title: "value".into(), share: 5 }, // not medical: widths
         Column { title: "is".into(), share: 0 },
-        Column { title: "known how".into(), share: 2 },
+        Column { title: "known how".into(), share: 0 },
         Column { title: "id".into(), share: 3 }, // not medical: widths
     ];
     let rows = marked
-        .iter()
+        .values()
         .map(|entry| {
             vec![
                 plain(entry.what.to_owned()),

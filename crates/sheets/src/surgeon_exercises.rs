@@ -19,7 +19,7 @@ pub(crate) fn over_time(desk: &Desk<'_>, reasons: &mut ReasonsList) -> Block {
         let mut date = on(span.from, span.from_day);
         for (line, shown) in span.exercises.iter().zip(&now) {
             if !before.contains(shown) {
-                let why = reasons.refer(&line.reasons);
+                let why = reasons.refer_line(&line.reasons);
                 rows.push(vec![plain(std::mem::take(&mut date)), plain(shown.1.clone()), plain(why)]);
             }
         }
@@ -37,7 +37,7 @@ pub(crate) fn over_time(desk: &Desk<'_>, reasons: &mut ReasonsList) -> Block {
     let columns = vec![
         Column { title: "from".into(), share: 0 },
         Column { title: "exercise".into(), share: 6 }, // not medical: widths
-        Column { title: "why".into(), share: 1 },
+        Column { title: "why".into(), share: 2 },
     ];
     Block::Table { alt: say.get("surgeon-exercises-alt"), print: Print::Smaller, columns, rows }
 }
@@ -67,7 +67,7 @@ pub(crate) fn left_out(desk: &Desk<'_>, reasons: &mut ReasonsList) -> Option<Blo
         Column { title: "exercise".into(), share: 2 },
         Column { title: "first on".into(), share: 0 },
         Column { title: "because".into(), share: 5 }, // not medical: widths
-        Column { title: "why".into(), share: 1 },
+        Column { title: "why".into(), share: 2 },
     ];
     let rows = rows.into_iter().map(|(cells, ..)| cells).collect();
     Some(Block::Table { alt: say.get("surgeon-left-out-alt"), print: Print::Smaller, columns, rows })

@@ -1,5 +1,6 @@
 //! Goals, gates, returns and visits on the surgeon's page.
 
+use evidence::HowKnown;
 use plan::{GoalLine, Prescription};
 
 use crate::desk::Desk;
@@ -32,7 +33,7 @@ pub(crate) fn goals(desk: &Desk<'_>, reasons: &mut ReasonsList) -> Option<Block>
                 plain(on(span.from, span.from_day)),
                 plain(on(goal.due.date(of.operated_on), goal.due)),
                 plain(remark(goal)),
-                plain(reasons.refer(&goal.reasons)),
+                plain(reasons.refer_line(&goal.reasons)),
             ]);
         }
     }
@@ -56,8 +57,12 @@ fn remark(goal: &GoalLine) -> String {
     if goal.or_other_shoulder {
         parts.push("or as the other shoulder, where that moves less");
     }
-    if goal.adopted {
-        parts.push("from memory, adopted by the surgeon");
+    let from_memory =
+        goal.reasons.iter().flat_map(|reason| &reason.evidence).any(|entry| entry.how_known == HowKnown::Memory);
+    match (from_memory, goal.adopted) {
+        (true, true) => parts.push("from memory, adopted by the surgeon"),
+        (true, false) => parts.push("from memory, not adopted: warns of nothing"),
+        (false, _) => {}
     }
     parts.join("; ")
 }
@@ -76,14 +81,14 @@ pub(crate) fn gates(desk: &Desk<'_>, reasons: &mut ReasonsList) -> Block {
         let criteria: Vec<String> = stage
             .criteria
             .iter()
-            .map(|criterion| format!("{} ({})", criterion.text, reasons.refer(&criterion.reasons)))
+            .map(|criterion| format!("{} ({})", criterion.text, reasons.refer_line(&criterion.reasons)))
             .collect();
         rows.push(vec![
             plain(stage.title.clone()),
             plain(on(stage.from, stage.from_day)),
             plain(state),
             plain(criteria.join("\n")),
-            plain(reasons.refer(&stage.reasons)),
+            plain(reasons.refer_line(&stage.reasons)),
         ]);
     }
     let titles = [("stage", 2), ("gate", 0), ("state", 2), ("looked at before", 5), ("why", 1)]; // not medical: widths
@@ -108,7 +113,7 @@ pub(crate) fn returns(desk: &Desk<'_>, reasons: &mut ReasonsList) -> Option<Bloc
             plain(title(desk, &line.activity)),
             plain(when),
             plain(remark.join("; ")),
-            plain(reasons.refer(&line.reasons)),
+            plain(reasons.refer_line(&line.reasons)),
         ]);
     }
     let titles = [("activity", 3), ("not before", 0), ("remark", 3), ("why", 1)]; // not medical: widths

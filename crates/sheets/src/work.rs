@@ -188,10 +188,10 @@ pub(crate) fn lifts(of: &Prescription, issued_on: Date) -> Vec<Lift> {
 fn lifting(say: &Say<'_>, of: &Prescription, issued_on: Date) -> Block {
     let columns = vec![
         Column { title: say.get("work-lift-from"), share: 2 },
-        Column { title: say.get("work-lift-before"), share: 2 },
-        Column { title: say.get("work-lift-hand"), share: 2 },
-        Column { title: say.get("work-lift-overhead"), share: 2 },
-        Column { title: say.get("work-lift-holds"), share: 1 },
+        Column { title: say.get("work-lift-before"), share: 3 }, // not medical: widths
+        Column { title: say.get("work-lift-hand"), share: 3 },   // not medical: widths
+        Column { title: say.get("work-lift-overhead"), share: 3 }, // not medical: widths
+        Column { title: say.get("work-lift-holds"), share: 2 },
     ];
     let rows = lifts(of, issued_on)
         .iter()
@@ -227,6 +227,13 @@ fn sling(say: &Say<'_>, of: &Prescription, issued_on: Date) -> String {
         let text = |date: Option<Date>| date.map_or(String::new(), short);
         say.with(id, &[("from", text(from).into()), ("until", text(until).into())])
     };
+    if let Some(today) = of.today.as_ref().filter(|today| today.basis == TodayBasis::Frozen) {
+        return say.get(match today.sling.wear {
+            Wear::Always => "work-sling-always-open",
+            Wear::Weaning => "work-sling-weaning-open",
+            Wear::None => "work-sling-none",
+        });
+    }
     let mut sentences = Vec::new();
     let worn = of.spans.iter().rev().find(|span| span.from <= issued_on).map_or(Wear::Always, |span| span.sling.wear);
     let (weaning, none) = (first(Wear::Weaning), first(Wear::None));

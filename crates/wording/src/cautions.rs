@@ -13,13 +13,14 @@ pub const LINE: &str = "cautions-line";
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::Messages;
+    use crate::{Language, Messages};
 
     #[test]
     fn every_caution_exists() {
-        let messages = Messages::english();
-        for id in ALL.iter().chain([&TITLE, &LINE]) {
-            assert!(messages.has(id), "{id}");
+        for messages in Language::WORDS.iter().map(|(_, language)| Messages::of(*language)) {
+            for id in ALL.iter().chain([&TITLE, &LINE]) {
+                assert!(messages.has(id), "{id}");
+            }
         }
     }
 }

@@ -196,7 +196,7 @@ pub const SECTIONS: &[Section] = &[
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::{Messages, grade};
+    use crate::{Language, Messages, grade};
 
     fn everything() -> Vec<(&'static str, Argument<'static>)> {
         let mut told = arguments();
@@ -214,12 +214,12 @@ mod tests {
 
     #[test]
     fn every_paragraph_exists_and_is_told_all_it_needs() {
-        let (messages, told) = (Messages::english(), everything());
+        let told = everything();
         for name in TOLD {
             assert!(told.iter().any(|(known, _)| known == name), "{name}");
         }
-        for section in SECTIONS {
-            for id in section.paragraph_ids.iter().chain([&section.title_id]) {
+        for messages in Language::WORDS.iter().map(|(_, language)| Messages::of(*language)) {
+            for id in SECTIONS.iter().flat_map(|section| section.paragraph_ids.iter().chain([&section.title_id])) {
                 assert!(messages.has(id), "{id}");
                 let text = messages.text(id, &told);
                 assert!(!text.contains(['{', '}', '\u{2039}']), "{id}: {text}");
@@ -243,12 +243,22 @@ mod tests {
 
     #[test]
     fn the_side_is_a_word_in_capitals_and_never_guessed() {
-        let messages = Messages::english();
-        for (side, expected) in [("left", "LEFT arm"), ("right", "RIGHT arm"), ("", "(side not known) arm")] {
-            assert_eq!(messages.text("first-days-arm", &[("side", side.into())]), expected);
+        let of = |language, id: &str, side: &'static str| Messages::of(language).text(id, &[("side", side.into())]);
+        for (side, english, spanish) in [
+            ("left", "LEFT arm", "Brazo IZQUIERDO"),
+            ("right", "RIGHT arm", "Brazo DERECHO"),
+            ("", "(side not known) arm", "Brazo (lado no conocido)"),
+        ] {
+            assert_eq!(of(Language::English, "first-days-arm", side), english);
+            assert_eq!(of(Language::Spanish, "first-days-arm", side), spanish);
         }
-        let unknown = messages.text("first-days-sleep-how", &[("side", "".into())]);
-        assert!(unknown.ends_with("Do not sleep on your sore side."), "{unknown}");
+        for (language, expected) in [
+            (Language::English, "Do not sleep on your sore side."),
+            (Language::Spanish, "No duerma sobre el lado operado."),
+        ] {
+            let unknown = of(language, "first-days-sleep-how", "");
+            assert!(unknown.ends_with(expected), "{unknown}");
+        }
     }
 
     #[test]

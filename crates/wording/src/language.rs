@@ -11,7 +11,7 @@ pub enum Language {
 
 impl Language {
     /// Every language with its code.
-    pub const WORDS: &'static [(&'static str, Self)] = &[("en", Self::English)];
+    pub const WORDS: &'static [(&'static str, Self)] = &[("en", Self::English), ("es", Self::Spanish)];
 
     /// The language of this code; a language without texts is no language yet.
     ///
@@ -19,7 +19,8 @@ impl Language {
     /// ```
     /// use wording::Language;
     /// assert_eq!(Language::named("en"), Some(Language::English));
-    /// assert_eq!(Language::named("es"), None);
+    /// assert_eq!(Language::named("es"), Some(Language::Spanish));
+    /// assert_eq!(Language::named("fr"), None);
     /// ```
     pub fn named(code: &str) -> Option<Self> {
         Self::WORDS.iter().find(|(word, _)| *word == code).map(|(_, language)| *language)

@@ -19,11 +19,22 @@ const ENGLISH: &[(&str, &str)] = &[
     ("cautions", include_str!("../../../locales/en/cautions.ftl")),
     ("prescription", include_str!("../../../locales/en/prescription.ftl")),
     ("handout", include_str!("../../../locales/en/handout.ftl")),
+    ("calendar", include_str!("../../../locales/en/calendar.ftl")),
     ("letters", include_str!("../../../locales/en/letters.ftl")),
 ];
 
 /// The files of a language: name and text.
-const SPANISH: &[(&str, &str)] = &[];
+const SPANISH: &[(&str, &str)] = &[
+    ("exercises", include_str!("../../../locales/es/exercises.ftl")),
+    ("activities", include_str!("../../../locales/es/activities.ftl")),
+    ("care", include_str!("../../../locales/es/care.ftl")),
+    ("tests", include_str!("../../../locales/es/tests.ftl")),
+    ("first-days", include_str!("../../../locales/es/first-days.ftl")),
+    ("cautions", include_str!("../../../locales/es/cautions.ftl")),
+    ("prescription", include_str!("../../../locales/es/prescription.ftl")),
+    ("handout", include_str!("../../../locales/es/handout.ftl")),
+    ("calendar", include_str!("../../../locales/es/calendar.ftl")),
+];
 
 /// What a message is told: a text or a number.
 #[derive(Debug, Clone, PartialEq)]
@@ -183,7 +194,9 @@ mod tests {
 
     #[test]
     fn the_language_files_have_no_fault() {
-        assert_eq!(Messages::english().faults(), [""; 0]);
+        for (code, language) in Language::WORDS {
+            assert_eq!(Messages::of(*language).faults(), [""; 0], "{code}");
+        }
     }
 
     #[test]

@@ -22,22 +22,26 @@ pub struct Subject<'a> {
 /// not to be turned back into it.
 ///
 /// # Method
-/// The first half of a SHA-256 over all parts, each with its length before it so that no two
-/// subjects run together; in hexadecimal.
+/// Two quarters of SHA-256 in hexadecimal with a hyphen between: one over whose visit it is (the
+/// label of the patient, or without one the operation), one over all parts. Each part has its
+/// length before it, so that no two subjects run together.
 pub fn uid(subject: &Subject<'_>) -> String {
-    let (labelled, label) = match subject.patient {
-        Some(label) => ("labelled", label),
-        None => ("unlabelled", ""),
+    let (date, order) = (subject.operated_on.to_string(), subject.order.to_string());
+    let person = match subject.patient {
+        Some(label) => quarter(&["mendarc patient", label]),
+        None => quarter(&["mendarc operation", &date, subject.side]),
     };
-    let parts = [
-        "mendarc visit",
-        labelled,
-        label,
-        &subject.operated_on.to_string(),
-        subject.side,
-        subject.purpose,
-        &subject.order.to_string(),
-    ];
+    let visit = quarter(&["mendarc visit", &person, &date, subject.side, subject.purpose, &order]);
+    format!("{person}-{visit}")
+}
+
+/// Whether two visits are of one person, as far as their ids tell.
+pub(super) fn of_one_person(one: &str, other: &str) -> bool {
+    let person = |uid: &str| uid.split_once('-').map(|(person, _)| person.to_owned());
+    person(one).is_some() && person(one) == person(other)
+}
+
+fn quarter(parts: &[&str]) -> String {
     let mut hash = Sha256::new();
     for part in parts {
         hash.update(part.len().to_string());
@@ -45,6 +49,6 @@ pub fn uid(subject: &Subject<'_>) -> String {
         hash.update(part);
     }
     let digest = hash.finalize();
-    let half = digest.len() / 2;
-    digest.iter().take(half).map(|byte| format!("{byte:02x}")).collect()
+    let octets = digest.len() / 2 / 2;
+    digest.iter().take(octets).map(|octet| format!("{octet:02x}")).collect()
 }

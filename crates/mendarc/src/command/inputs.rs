@@ -112,13 +112,13 @@ impl Inputs {
     }
 
     /// Accepts the languages there are.
-    pub fn language(&mut self, written: &str) -> bool {
-        let known = wording::Language::named(written).is_some();
-        if !known {
+    pub fn language(&mut self, written: &str) -> Option<wording::Language> {
+        let known = wording::Language::named(written);
+        if known.is_none() {
             self.could_not_run = true;
             self.sink.push(
                 Diagnostic::error("language-not-there", format!("there are no texts in `{written}` yet"))
-                    .help("use `--language en`"),
+                    .help("use `--language en` or `--language es`"),
             );
         }
         known
@@ -127,6 +127,12 @@ impl Inputs {
     /// Notes that the command could not run.
     pub fn cannot_run(&mut self, fault: Diagnostic) {
         self.could_not_run = true;
+        self.sink.push(fault);
+    }
+
+    /// Notes why nothing was written: a machine that could not, or a text that must not be printed.
+    pub fn cannot_write(&mut self, fault: Diagnostic) {
+        self.could_not_run |= fault.code == "cannot-write";
         self.sink.push(fault);
     }
 

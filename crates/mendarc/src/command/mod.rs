@@ -7,6 +7,7 @@ mod family_folder;
 mod first_days;
 mod inputs;
 mod may;
+mod papers;
 mod prescribe;
 
 use clap::Parser as _;

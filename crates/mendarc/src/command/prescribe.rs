@@ -1,12 +1,12 @@
 //! `mendarc prescribe`.
 
-use std::path::Path;
-
-use diagnostic::Diagnostic;
+use diagnostic::{Diagnostic, Sink};
 use prescription::Case;
+use wording::Messages;
 
 use crate::arguments::Prescribe;
 use crate::command::inputs::Inputs;
+use crate::command::papers;
 use crate::json;
 use crate::outcome::{Outcome, print, print_page};
 use crate::shelf::Shelf;
@@ -22,7 +22,7 @@ pub fn run(arguments: &Prescribe) -> Outcome {
     let openings = inputs.openings(arguments.opened.as_deref());
     let other = arguments.other.as_deref().map(|path| inputs.record(path));
     let other_settings = arguments.other_settings.as_deref().map(|path| inputs.settings(Some(path)));
-    let (true, Some(record), Some(settings), Some(openings)) = (language, record, settings, openings) else {
+    let (Some(language), Some(record), Some(settings), Some(openings)) = (language, record, settings, openings) else {
         return inputs.fail(schema, arguments.json);
     };
     if inputs.sink.has_errors()
@@ -34,22 +34,28 @@ pub fn run(arguments: &Prescribe) -> Outcome {
     }
     let shelf = Shelf::new(&mut inputs.sources, &mut inputs.sink);
     let (on, other, other_settings) = (on.flatten(), other.flatten(), other_settings.flatten());
+    let no_lines = |_: diagnostic::Span| 0;
+    let case = Case {
+        protocol: arguments.protocol.as_deref(),
+        openings: &openings,
+        on,
+        other: other.as_ref(),
+        other_settings: other_settings.as_ref(),
+        line_of: &no_lines,
+        ..Case::new(&shelf.library, &shelf.catalogue, &record, &settings)
+    };
     let issued = {
         let line_of = Inputs::line_of(&inputs.sources);
-        let case = Case {
-            protocol: arguments.protocol.as_deref(),
-            openings: &openings,
-            on,
-            other: other.as_ref(),
-            other_settings: other_settings.as_ref(),
-            line_of: &line_of,
-            ..Case::new(&shelf.library, &shelf.catalogue, &record, &settings)
-        };
-        prescription::prescribe(&case, &mut inputs.sink)
+        prescription::prescribe(&Case { line_of: &line_of, ..case }, &mut inputs.sink)
     };
     let Some(issued) = issued else { return inputs.fail(schema, arguments.json) };
     let hash = json::hash_of_family(&issued.protocol.id);
-    let document = json::Prescription::new(&issued, &shelf, hash, inputs.sink.found(), &inputs.sources);
+    if arguments.out.is_some()
+        && let Err(missing) = sheets::Numbers::of(&settings)
+    {
+        inputs.sink.push(papers::no_number(missing, "no handout"));
+    }
+    let mut document = json::Prescription::new(&issued, &shelf, hash, inputs.sink.found(), &inputs.sources);
     if let Some(folder) = &arguments.out {
         let text = match serde_json::to_string_pretty(&document) {
             Ok(text) => text,
@@ -58,10 +64,19 @@ pub fn run(arguments: &Prescribe) -> Outcome {
                 return inputs.fail(schema, arguments.json);
             }
         };
-        if let Err(fault) = write(folder, "prescription.json", &text) {
-            inputs.cannot_run(fault);
+        let patient = Messages::of(language);
+        let mut found = Sink::new();
+        let written = {
+            let line_of = Inputs::line_of(&inputs.sources);
+            let case = Case { line_of: &line_of, ..case };
+            papers::write(folder, &case, &patient, &shelf.messages, &text, &mut found)
+        };
+        inputs.sink.extend(found.into_sorted());
+        if let Err(fault) = written {
+            inputs.cannot_write(fault);
             return inputs.fail(schema, arguments.json);
         }
+        document.say(inputs.sink.found(), &inputs.sources);
     }
     let written = if arguments.json {
         match serde_json::to_string(&document) {
@@ -75,25 +90,4 @@ pub fn run(arguments: &Prescribe) -> Outcome {
         print_page(&view::prescription::page(&issued, &shelf, arguments.why))
     };
     inputs.finish(written)
-}
-
-/// Writes a file so that nobody ever sees half of it: beside its place first, then in one step into it.
-pub(super) fn write(folder: &Path, name: &str, text: &str) -> Result<(), Diagnostic> {
-    let fault = |error: std::io::Error| {
-        Diagnostic::error("cannot-write", format!("cannot write {}: {error}", folder.join(name).display()))
-    };
-    if folder.exists() && !folder.is_dir() {
-        return Err(Diagnostic::error(
-            "cannot-write",
-            format!("{} is a file, and `--out` names a folder", folder.display()),
-        ));
-    }
-    std::fs::create_dir_all(folder).map_err(fault)?;
-    let unfinished = folder.join(format!(".{name}.{}", std::process::id()));
-    let written = std::fs::write(&unfinished, text).and_then(|()| std::fs::rename(&unfinished, folder.join(name)));
-    written.map_err(|error| {
-        // Nothing half-written stays behind; that this may fail as well changes nothing.
-        let _ = std::fs::remove_file(&unfinished);
-        fault(error)
-    })
 }

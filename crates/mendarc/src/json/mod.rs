@@ -157,6 +157,11 @@ pub(crate) fn to_text(document: &impl Serialize) -> String {
     serde_json::to_string(document).unwrap_or_else(|error| format!("{{\"diagnostics\":[],\"fault\":\"{error}\"}}"))
 }
 
+/// The SHA-256 of bytes, in hexadecimal.
+pub fn sha256(bytes: &[u8]) -> String {
+    hex(&Sha256::digest(bytes))
+}
+
 /// The SHA-256 of the family's files that a protocol belongs to.
 pub fn hash_of_family(protocol: &str) -> String {
     let folder = protocol::SHIPPED
@@ -171,5 +176,9 @@ pub fn hash_of_family(protocol: &str) -> String {
         hash.update(text.as_bytes());
         hash.update([0]);
     }
-    hash.finalize().iter().map(|byte| format!("{byte:02x}")).collect()
+    hex(&hash.finalize())
+}
+
+fn hex(bytes: &[u8]) -> String {
+    bytes.iter().map(|byte| format!("{byte:02x}")).collect()
 }

@@ -258,6 +258,11 @@ pub struct NotBefore {
 }
 
 impl Prescription {
+    /// Says what was found, also what was found since the document was made.
+    pub fn say(&mut self, found: &[Found], sources: &Sources) {
+        self.diagnostics = diagnostics::all(found, sources);
+    }
+
     /// The document of a prescription.
     pub fn new(of: &plan::Prescription, shelf: &Shelf, sha256: String, found: &[Found], sources: &Sources) -> Self {
         let mut cautions = of.cautions.clone();

@@ -48,7 +48,7 @@ fn what_could_not_run_is_2() {
     fails(&["prescribe", SMALL, "--settings", &files.path("nothing.toml")], 2, "cannot-read");
     fails(&["prescribe", SMALL, "--opened", "examples"], 2, "cannot-read");
     fails(&["prescribe", SMALL, "--other", "examples/no-such-file.toml"], 2, "cannot-read");
-    fails(&["prescribe", SMALL, "--language", "es"], 2, "language-not-there");
+    fails(&["prescribe", SMALL, "--language", "fr"], 2, "language-not-there");
     fails(&["prescribe", SMALL, "--on", "20.4.2026"], 2, "usage");
     fails(&["prescribe", SMALL, "--on", "2026-02-29"], 2, "usage");
     fails(&["prescribe", SMALL, "--no-such-option"], 2, "usage");

@@ -100,7 +100,27 @@ fn a_visit_every_day_of_a_leap_year() {
     assert_eq!(known.len(), 366);
     assert_eq!(known[59].start, VisitTime::AllDay(date(2028, 2, 29)));
     assert_eq!(known[365].start, VisitTime::AllDay(date(2028, 12, 31)));
-    // All gone: as many cancellations.
-    let empty = Calendar { visits: Vec::new(), ..calendar.clone() }.following(&known);
-    assert_eq!((empty.visits.len(), empty.cancelled.len()), (0, 366));
+    // All but one gone: as many cancellations.
+    let one = Calendar { visits: calendar.visits[..1].to_vec(), ..calendar.clone() }.following(&known);
+    assert_eq!((one.visits.len(), one.cancelled.len()), (1, 365));
+}
+
+#[test]
+fn one_patients_visits_are_not_cancelled_on_anothers_phone() {
+    let of = |patient, operated_on| {
+        let subject = Subject { patient, operated_on, ..subject("wound", 0) };
+        Visit { uid: uid(&subject), ..all_day("wound", date(2026, 3, 12)) }
+    };
+    let cancelled = |before, after| {
+        let known = issued(&calendar(vec![before]));
+        calendar(vec![after]).following(&known).cancelled.len()
+    };
+    let (here, later) = (date(2026, 3, 2), date(2026, 3, 9));
+    assert_eq!(cancelled(of(Some("example-07"), here), of(Some("example-08"), here)), 0);
+    assert_eq!(cancelled(of(None, here), of(None, later)), 0);
+    // The operation was put off: the old visits are no more.
+    assert_eq!(cancelled(of(Some("example-07"), here), of(Some("example-07"), later)), 1);
+    // With nobody to compare with nothing is said.
+    let known = issued(&calendar(vec![of(None, here)]));
+    assert_eq!(calendar(Vec::new()).following(&known).cancelled, Vec::new());
 }

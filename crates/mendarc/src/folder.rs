@@ -1,0 +1,85 @@
+//! A folder of files that appear whole or not at all.
+
+use std::fs::{self, File};
+use std::io::Write as _;
+use std::path::{Path, PathBuf};
+
+use diagnostic::Diagnostic;
+
+/// Files on their way into a folder: each written beside its place and synced first, all moved into place at the end.
+///
+/// Whoever looks into the folder sees the old files or the new ones, and never half of one. A process that is
+/// killed leaves at most files whose names begin with a dot.
+#[derive(Debug)]
+pub struct Folder {
+    path: PathBuf,
+    waiting: Vec<(PathBuf, PathBuf)>,
+}
+
+impl Folder {
+    /// Opens a folder, and makes it where it is not there.
+    ///
+    /// # Errors
+    /// `cannot-write`: it is a file, or can't be made.
+    pub fn open(path: &Path) -> Result<Self, Diagnostic> {
+        if path.exists() && !path.is_dir() {
+            return Err(Diagnostic::error(
+                "cannot-write",
+                format!("{} is a file, and `--out` names a folder", path.display()),
+            ));
+        }
+        fs::create_dir_all(path).map_err(|error| fault(path, &error))?;
+        Ok(Self { path: path.to_owned(), waiting: Vec::new() })
+    }
+
+    /// What stands in the folder under a name now; `None` where nothing does, or no text.
+    pub fn text(&self, name: &str) -> Option<String> {
+        fs::read_to_string(self.path.join(name)).ok()
+    }
+
+    /// Writes a file beside its place.
+    ///
+    /// # Errors
+    /// `cannot-write`: no room, no permission; nothing stays behind.
+    pub fn put(&mut self, name: &str, content: &[u8]) -> Result<(), Diagnostic> {
+        let place = self.path.join(name);
+        let beside = self.path.join(format!(".{name}.{}", std::process::id()));
+        self.waiting.push((beside.clone(), place.clone()));
+        let written = File::create(&beside).and_then(|mut file| {
+            file.write_all(content)?;
+            file.sync_all()
+        });
+        written.map_err(|error| fault(&place, &error))
+    }
+
+    /// Moves every file into its place.
+    ///
+    /// # Errors
+    /// `cannot-write`, with the file it was about; those moved before it are whole.
+    pub fn finish(mut self) -> Result<(), Diagnostic> {
+        for (beside, place) in std::mem::take(&mut self.waiting) {
+            if let Err(error) = fs::rename(&beside, &place) {
+                self.waiting.push((beside, place.clone()));
+                return Err(fault(&place, &error));
+            }
+        }
+        // A rename lasts once the folder itself is on the disk; where a folder can't be synced nothing is lost
+        // but that promise.
+        let _ = File::open(&self.path).and_then(|folder| folder.sync_all());
+        Ok(())
+    }
+}
+
+impl Drop for Folder {
+    fn drop(&mut self) {
+        for (beside, _) in &self.waiting {
+            // What is half written must not stay; that removing it fails as well changes nothing.
+            let _ = fs::remove_file(beside);
+        }
+    }
+}
+
+fn fault(place: &Path, error: &std::io::Error) -> Diagnostic {
+    Diagnostic::error("cannot-write", format!("cannot write {}: {error}", place.display()))
+        .help("give `--out` a folder that can be written to, with room for a few megabytes")
+}
