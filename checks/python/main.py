@@ -11,6 +11,9 @@ import sheets
 from faults import Report
 from prescription import Prescription
 
+# Sheets in the patient's language; the others are in English.
+_FOR_PATIENTS = ("patient.pdf", "first-days.pdf")
+
 # Sheets that list visits.
 _WITH_VISITS = ("patient.pdf",)
 
@@ -39,7 +42,7 @@ def folders(listed: Path, root: Path) -> list[Folder]:
 def look(folder: Folder, root: Path, report: Report) -> None:
     """All that is checked of one folder, but for what is compared with other readers."""
     prescription = folder.prescription(root)
-    expected = {"first-days.pdf"}
+    expected = {"first-days.pdf", "first-days.json"}
     if folder.record:
         expected = {"surgeon.pdf", "patient.pdf", "therapist.pdf", "work.pdf", "visits.ics", "prescription.json"}
     report.looked("files", len(expected))
@@ -47,9 +50,14 @@ def look(folder: Folder, root: Path, report: Report) -> None:
         if not (folder.path / name).exists():
             report.fault("files", f"{folder.path.name}: no {name}")
     for path in sorted(folder.path.glob("*.pdf")):
-        pages.check(path, folder.language, report)
+        language = folder.language if path.name in _FOR_PATIENTS else "en"
+        pages.check(path, language, report)
         if prescription:
             read(path, pages.text(path), prescription, report)
+    told = folder.path / "first-days.json"
+    if told.exists():
+        path = folder.path / "first-days.pdf"
+        sheets.as_told(f"{folder.path.name}/{path.name}", pages.text(path), told.read_text(encoding="utf-8"), report)
     calendar = folder.path / "visits.ics"
     if calendar.exists():
         calendars.form(calendar, report)

@@ -4,7 +4,7 @@ import json
 import re
 import tomllib
 from datetime import date, timedelta
-from functools import cache
+from functools import cache, cached_property
 from pathlib import Path
 
 import words
@@ -33,6 +33,7 @@ class Prescription:
         gate = self.unopened()
         return None if gate is None else (gate - self.operated_on).days
 
+    @cached_property
     def dates(self) -> set[date]:
         """Every date the prescription holds, however it holds it.
 
@@ -59,6 +60,7 @@ class Prescription:
                     found.add(value)
         return found
 
+    @cached_property
     def degrees(self) -> set[float]:
         """Every number of degrees the prescription holds, however it holds it.
 

@@ -80,6 +80,7 @@ def _words(controls: Controls) -> None:
         ("38.0 °C or 38.3°C", []),
         ("from −10° on", [10]),
         ("22.5°", [22.5]),
+        ("why 3\nDegrees are the arm against", []),
     ]
     for text, expected in degrees:
         controls.told(f"degrees of '{text}'", [n for n, _ in words.degrees(words.plain(text))] == expected)
@@ -131,7 +132,7 @@ def _texts(controls: Controls, folder, root: Path) -> None:
         main.read(path, changed, prescription, after)
         controls.compare(check, what, before, after)
 
-    allowed = prescription.dates()
+    allowed = prescription.dates
     stranger = next(day for n in range(1, 400) if (day := prescription.operated_on + timedelta(days=n)) not in allowed)
     says = lambda day, pattern="%d %b %Y": f"\n{day.strftime(pattern)}\n"
     broken("sheet-dates", "a date of nobody's", text + says(stranger))
@@ -139,7 +140,7 @@ def _texts(controls: Controls, folder, root: Path) -> None:
     wrong = (prescription.operated_on + timedelta(days=1)).strftime("%a")
     broken("sheet-dates", "another day of the week", text + f"\n{wrong} {prescription.operated_on.strftime('%d %b %Y')}\n")
     broken("sheet-dates", "a date in another form", text + prescription.operated_on.strftime("\n%m/%d/%Y\n"))
-    degrees = prescription.degrees()
+    degrees = prescription.degrees
     broken("sheet-degrees", "degrees of nobody's", text + f"\n{next(n for n in range(1, 180) if n not in degrees)}°\n")
     gate = prescription.unopened()
     if gate is None:

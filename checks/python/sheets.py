@@ -4,7 +4,7 @@ import re
 from datetime import date
 
 import words
-from prescription import Prescription
+from prescription import Prescription, evidence
 
 # Headings under which a sheet lists its visits, in each language.
 _VISITS = re.compile(r"^\s*(?:your |next |tus |sus |próximas )*(?:visits?|visitas?|citas?)\b.*$", re.IGNORECASE)
@@ -13,7 +13,7 @@ _VISITS = re.compile(r"^\s*(?:your |next |tus |sus |próximas )*(?:visits?|visit
 def check(name: str, text: str, prescription: Prescription, report) -> None:
     """Every date and every degree of a sheet is in the prescription."""
     said = words.plain(text)
-    allowed = prescription.dates()
+    allowed = prescription.dates
     for written in words.dates(said):
         report.looked("sheet-dates")
         if not _is_one_of(written, allowed):
@@ -22,11 +22,32 @@ def check(name: str, text: str, prescription: Prescription, report) -> None:
             report.fault("sheet-dates", f"{name}: '{written.text}' is another day of the week")
     for foreign in words.foreign_dates(said):
         report.fault("sheet-dates", f"{name}: a date in another form: '{foreign}'")
-    degrees = prescription.degrees()
+    degrees = prescription.degrees
+    if name.endswith("/surgeon.pdf"):
+        # The surgeon's page lists entries of evidence that no line of the prescription rests on, each by its id.
+        letters = re.sub(r"[\s\u200b\u00ad]", "", text)
+        named = [numbers for entry, numbers in evidence(prescription.root).items() if entry in letters]
+        degrees = degrees.union(*named)
     for number, around in words.degrees(said):
         report.looked("sheet-degrees")
         if number not in degrees:
             report.fault("sheet-degrees", f"{name}: {number:g}° is not in the prescription (…{around}…)")
+
+
+def as_told(name: str, text: str, document: str, report) -> None:
+    """Every date and every degree of a sheet without a prescription is in the document of the same command."""
+    told = words.plain(document)
+    days = {(written.year, written.month, written.day) for written in words.dates(told)}
+    degrees = {number for number, _ in words.degrees(told)}
+    said = words.plain(text)
+    for written in words.dates(said):
+        report.looked("sheet-dates")
+        if (written.year, written.month, written.day) not in days:
+            report.fault("sheet-dates", f"{name}: '{written.text}' is not in the document")
+    for number, around in words.degrees(said):
+        report.looked("sheet-degrees")
+        if number not in degrees:
+            report.fault("sheet-degrees", f"{name}: {number:g}° is not in the document (…{around}…)")
 
 
 def frozen(name: str, text: str, prescription: Prescription, report) -> None:
@@ -41,7 +62,7 @@ def frozen(name: str, text: str, prescription: Prescription, report) -> None:
         return
     due = prescription.unopened_day()
     excused = {gate} | {on for due_day, on, _ in prescription.visits if due_day == due}
-    allowed = prescription.dates()
+    allowed = prescription.dates
     said = words.plain(text)
     for written in words.dates(said):
         meant = _meant(written, allowed)

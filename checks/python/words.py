@@ -41,8 +41,8 @@ _FOREIGN = re.compile(
 _NUMBER = r"[-−–]?\d+(?:[.,]\d+)?"
 _DEGREES = re.compile(
     r"(?:(?P<first>" + _NUMBER + r")\s*(?:°\s*)?(?:to|a|and|y|up to|–|-)\s*)?"
+    # In small letters: "Degrees" begins a sentence, whatever number ended the line above it.
     r"(?P<last>" + _NUMBER + r")\s*(?:°(?!\s*[CF]\b)|degrees?\b|grados?\b|deg\b)",
-    re.IGNORECASE,
 )
 
 

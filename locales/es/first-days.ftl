@@ -21,6 +21,8 @@ first-days-until = Esta hoja es para los primeros días. Úsela hasta que su cir
 first-days-stricter = ¿Le dijeron otra cosa? Haga lo más prudente. Luego llame y pregunte.
 
 first-days-call-title = A quién llamar
+first-days-phone-day = De día
+first-days-phone-night = De noche
 first-days-call-day = De día: { $day_number }
 first-days-call-night = De noche: { $night_number }
 first-days-call-danger = En peligro, no nos espere. Llame al número de emergencias.
@@ -30,7 +32,7 @@ first-days-rules-sling = Lleve el cabestrillo día y noche.
 first-days-rules-shoulder = No mueva el hombro. No levante el brazo ni lo estire para alcanzar cosas. No lo lleve detrás de la espalda.
 first-days-rules-hold = No sostenga ni lleve cosas con esa mano.
 first-days-rules-lean = No se apoye en ese brazo. No se empuje con él para levantarse de la silla o de la cama.
-first-days-rules-pain = Sin dolor no quiere decir que ya esté sano. Las reglas siguen igual.
+first-days-rules-pain = No tener dolor no quiere decir que ya esté sano. Las reglas siguen igual.
 first-days-rules-drive = No conduzca.
 
 first-days-sling-title = Su cabestrillo
@@ -67,7 +69,7 @@ first-days-moves-often = Haga estos movimientos hasta { $sessions } veces al dí
 first-days-moves-stop = Una molestia que pasa pronto está bien. ¿Duele más de { $pain_minutes } minutos después? Entonces haga menos la próxima vez.
 
 first-days-wash-title = Lavarse y vestirse
-first-days-wash-shower = Dúchese y no se bañe. Use algo que mantenga seca la herida. Mantenga seca la herida hasta el { $dry_until } y hasta que esté sana.
+first-days-wash-shower = Use la ducha y no la bañera. Use algo que mantenga seca la herida. Mantenga seca la herida hasta el { $dry_until } y hasta que esté sana.
 first-days-wash-armpit = Para lavarse bajo el brazo, inclínese un poco hacia delante. Deje colgar el brazo y no lo levante. Lávese con la otra mano.
 first-days-wash-dress = Meta primero el brazo operado en su manga. Al desvestirse, sáquelo al final. Deje que cuelgue o descanse. No lo levante ni lo tuerza.
 first-days-wash-dressing = Deje el vendaje de la herida como le dijeron. Al principio es normal un poco de sangre en él.

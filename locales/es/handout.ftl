@@ -18,7 +18,7 @@ handout-birth = Fecha de nacimiento
 handout-not-signed = Este plan vale solo cuando su cirujano lo ha firmado.
 handout-signature = Cirujano
 handout-signature-date = Fecha
-handout-foot = Día { $day } · Noche { $night } · Peligro: número de emergencias
+handout-foot = Día { $day } · Noche { $night } · Peligro: emergencias
 handout-care = Use este plan solo mientras le atiende su cirujano. Lo que le dice su cirujano va primero. Esta hoja no llama a nadie.
 
 ## What is open now.
@@ -41,7 +41,7 @@ handout-frozen = Su próximo paso todavía no está abierto. Estas reglas valen 
 handout-next = Próximo paso: no antes del { $date }, y solo cuando la consulta de su cirujano lo diga.
 handout-last = Este es el último paso de su plan.
 handout-not-listed = ¿Algo no está en este plan? Entonces no lo haga todavía. Llame y pregunte.
-handout-no-pain = Sin dolor no quiere decir que ya esté sano. Las reglas siguen igual.
+handout-no-pain = No tener dolor no quiere decir que ya esté sano. Las reglas siguen igual.
 handout-stricter = ¿Su terapeuta dice otra cosa? Haga lo más prudente y llámenos.
 handout-moved = Su cirujano ha cambiado las fechas de su plan. Tire las hojas viejas.
 

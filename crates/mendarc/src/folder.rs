@@ -1,10 +1,13 @@
 //! A folder of files that appear whole or not at all.
 
 use std::fs::{self, File};
-use std::io::Write as _;
+use std::io::{ErrorKind, Read as _, Write as _};
 use std::path::{Path, PathBuf};
 
 use diagnostic::Diagnostic;
+
+/// A file of ours is far smaller.
+const MOST_READ: u64 = 1024 * 1024 + 1; // not medical: the limit of files, and one byte to see that it is passed
 
 /// Files on their way into a folder: each written beside its place and synced first, all moved into place at the end.
 ///
@@ -14,6 +17,7 @@ use diagnostic::Diagnostic;
 pub struct Folder {
     path: PathBuf,
     waiting: Vec<(PathBuf, PathBuf)>,
+    outdated: Vec<PathBuf>,
 }
 
 impl Folder {
@@ -29,12 +33,19 @@ impl Folder {
             ));
         }
         fs::create_dir_all(path).map_err(|error| fault(path, &error))?;
-        Ok(Self { path: path.to_owned(), waiting: Vec::new() })
+        Ok(Self { path: path.to_owned(), waiting: Vec::new(), outdated: Vec::new() })
     }
 
-    /// What stands in the folder under a name now; `None` where nothing does, or no text.
+    /// What stands in the folder under a name now, at most 1 MiB of it; `None` where nothing does, or no text.
     pub fn text(&self, name: &str) -> Option<String> {
-        fs::read_to_string(self.path.join(name)).ok()
+        let mut text = String::new();
+        let mut file = File::open(self.path.join(name)).ok()?.take(MOST_READ);
+        file.read_to_string(&mut text).ok().map(|_| text)
+    }
+
+    /// Notes that a file of an earlier run has no place beside the new ones: it goes when they come.
+    pub fn outdate(&mut self, name: &str) {
+        self.outdated.push(self.path.join(name));
     }
 
     /// Writes a file beside its place.
@@ -61,6 +72,12 @@ impl Folder {
             if let Err(error) = fs::rename(&beside, &place) {
                 self.waiting.push((beside, place.clone()));
                 return Err(fault(&place, &error));
+            }
+        }
+        for place in &self.outdated {
+            match fs::remove_file(place) {
+                Err(error) if error.kind() != ErrorKind::NotFound => return Err(fault(place, &error)),
+                _ => {}
             }
         }
         // A rename lasts once the folder itself is on the disk; where a folder can't be synced nothing is lost

@@ -5,6 +5,8 @@
 //! nothing is read from files, and the same document gives the same bytes.
 #![deny(missing_docs)]
 
+#[cfg(test)]
+mod edges;
 mod failure;
 mod fonts;
 mod plain;

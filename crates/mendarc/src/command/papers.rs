@@ -45,7 +45,8 @@ fn put(folder: &Path, desk: &Desk<'_>, patient: &Messages, json: &str, sink: &mu
     let of_patient = Desk { messages: patient, ..*desk };
     match sheets::handout(&of_patient) {
         Ok(document) => print(&mut folder, "patient.pdf", &document)?,
-        Err(NoNumber::Both | NoNumber::Day | NoNumber::Night) => {}
+        // One of an earlier run would not belong to the other sheets.
+        Err(NoNumber::Both | NoNumber::Day | NoNumber::Night) => folder.outdate("patient.pdf"),
     }
     print(&mut folder, "therapist.pdf", &sheets::letter(desk))?;
     print(&mut folder, "surgeon.pdf", &sheets::surgeon_page(desk, &json::sha256(json.as_bytes())))?;

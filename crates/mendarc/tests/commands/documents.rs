@@ -122,20 +122,6 @@ fn a_day_has_its_effective_limits_and_what_comes_next() {
     assert!(spoken.stdout.contains("not before Mon 13 Apr 2026"), "{}", spoken.stdout);
 }
 
-#[test]
-fn out_writes_what_json_prints() {
-    let files = Written::new();
-    let folder = files.path("made/on the way");
-    let run = mendarc(&["prescribe", "examples/large-cuff.toml", "--json", "--out", &folder]);
-    assert_eq!(run.status, 0, "{}", run.stderr);
-    let written = std::fs::read_to_string(format!("{folder}/prescription.json")).expect("the file was written");
-    let written: Value = serde_json::from_str(&written).expect("it is JSON");
-    assert_eq!(written, run.document());
-    let left: Vec<_> =
-        std::fs::read_dir(&folder).expect("the folder").map(|file| file.expect("a file").file_name()).collect();
-    assert_eq!(left, ["prescription.json"], "nothing unfinished is left");
-}
-
 /// A run that fails writes no file.
 #[test]
 fn out_writes_nothing_partial() {

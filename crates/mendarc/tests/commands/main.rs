@@ -6,6 +6,7 @@ mod codes;
 mod compare;
 mod documents;
 mod files;
+mod folder;
 mod runs;
 mod sheets;
 mod status;

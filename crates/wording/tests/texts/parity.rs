@@ -88,7 +88,8 @@ fn parts_in_words_are_the_same() {
     for (english, spanish) in FOR_PATIENTS.iter().flat_map(|file| pairs(file)) {
         let (said, in_spanish) = (words(&english), words(&spanish));
         for (part, other) in parts {
-            let [has, given] = [part.iter().any(|word| said.contains(*word)), other.iter().any(|word| in_spanish.contains(*word))];
+            let [has, given] =
+                [part.iter().any(|word| said.contains(*word)), other.iter().any(|word| in_spanish.contains(*word))];
             assert_eq!(has, given, "{}: {part:?}", english.name());
             compared += usize::from(has);
         }
