@@ -2,8 +2,8 @@
 
 cautions-title = Before you use this
 cautions-care = Only under the care of the operating surgeon.
-cautions-decides = The clinician decides and signs; this program only proposes, and shows its reasons.
-cautions-practice = Local codes and licensed practice decide where they differ from what is printed here.
-cautions-emergency = Not an emergency service: in danger call the emergency number.
+cautions-decides = The clinician decides and signs. This program only proposes, and shows its reasons.
+cautions-practice = Where local codes and licensed practice differ from this print, they decide.
+cautions-emergency = This is not an emergency service. In danger, call the emergency number.
 cautions-time = Not for time-critical use: nothing here alerts anybody in time.
 cautions-line = Only under the care of the operating surgeon, who decides and signs. Local codes and licensed practice decide. Not an emergency service, not for time-critical use.

@@ -6,7 +6,7 @@ use crate::{Entry, HowKnown, Unit};
 /// Every entry, by id.
 pub static ENTRIES: &[Entry] = &TABLE;
 
-static TABLE: [Entry; 422] = [
+static TABLE: [Entry; 424] = [
     Entry {
         value: Some(70.0),
         sources: &["DVSE"],
@@ -2152,6 +2152,13 @@ static TABLE: [Entry; 422] = [
         ..Entry::new("weight-through-arm-wall-push", "exercise", "weight through one arm in a push-up at the wall, estimated", Unit::Kilograms, HowKnown::OwnChoice)
     },
     Entry {
+        note: Some("A slip on a ladder is caught with the arm, overhead and with the body's weight."),
+        ..Entry::new("work-on-a-ladder", "texts", "work on a ladder: not before overhead load and weight through the arm are both open", Unit::None, HowKnown::OwnChoice)
+    },
+    Entry {
+        ..Entry::new("work-with-one-hand", "texts", "work with the other hand alone: from the day of desk work with the sling on", Unit::None, HowKnown::OwnChoice)
+    },
+    Entry {
         value: Some(10.0),
         sources: &["NWC", "CUH"],
         note: Some("Kept dry for the first ten days; a watertight cover in the shower until healed."),
@@ -3429,15 +3436,21 @@ pub mod ids {
     /// weight through one arm in a push-up at the wall, estimated: 10 kg.
     pub const WEIGHT_THROUGH_ARM_WALL_PUSH: &Entry = &TABLE[417];
 
+    /// work on a ladder: not before overhead load and weight through the arm are both open: a statement.
+    pub const WORK_ON_A_LADDER: &Entry = &TABLE[418];
+
+    /// work with the other hand alone: from the day of desk work with the sling on: a statement.
+    pub const WORK_WITH_ONE_HAND: &Entry = &TABLE[419];
+
     /// first day on which the wound may be wet without a watertight cover, once healed: day 10.
-    pub const WOUND_DRY_UNTIL: &Entry = &TABLE[418];
+    pub const WOUND_DRY_UNTIL: &Entry = &TABLE[420];
 
     /// same day: spreading redness, pus, heat, swelling or opening of the wound, a stain past the edge of the dressing: a statement.
-    pub const WOUND_SIGNS_SAME_DAY: &Entry = &TABLE[419];
+    pub const WOUND_SIGNS_SAME_DAY: &Entry = &TABLE[421];
 
     /// first day of the wound visit: day 10.
-    pub const WOUND_VISIT_FROM: &Entry = &TABLE[420];
+    pub const WOUND_VISIT_FROM: &Entry = &TABLE[422];
 
     /// last day of the wound visit: day 14.
-    pub const WOUND_VISIT_UNTIL: &Entry = &TABLE[421];
+    pub const WOUND_VISIT_UNTIL: &Entry = &TABLE[423];
 }

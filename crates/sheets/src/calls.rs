@@ -1,10 +1,11 @@
 //! Whom to call, and when: the fixed texts, with the surgeon's own fever limit.
 
 use prescription::Settings;
-use wording::Argument;
 use wording::first_days::{arguments, fever};
+use wording::{Argument, Language};
 
 use crate::document::{Block, Fact, Tone};
+use crate::household;
 use crate::texts::Texts;
 
 /// A handout without both numbers is not written.
@@ -43,9 +44,13 @@ impl<'s> Numbers<'s> {
 }
 
 /// The numbers that the fixed texts take from the table of evidence, and the surgeon's fever limit.
-pub(crate) fn told(settings: &Settings) -> Vec<(&'static str, Argument<'static>)> {
+pub(crate) fn told(settings: &Settings, language: Language) -> Vec<(&'static str, Argument<'static>)> {
     let mut told = arguments();
-    told.extend(fever(settings.paper.fever.celsius()));
+    let fever = fever(settings.paper.fever.celsius()).map(|(name, value)| match value {
+        Argument::Text(text) => (name, household::decimal(&text, language).into()),
+        number => (name, number),
+    });
+    told.extend(fever);
     told
 }
 
@@ -95,7 +100,7 @@ const SAME_DAY: &[&str] = &[
 
 /// The frames of "call now", "call the same day" and "call soon".
 pub(crate) fn frames(texts: &Texts<'_>, settings: &Settings, numbness: Numbness) -> Vec<Block> {
-    let told = told(settings);
+    let told = told(settings, texts.messages.language());
     let say = |id: &str| texts.with(id, &told);
     let mut same_day: Vec<String> = SAME_DAY.iter().map(|id| say(id)).collect();
     match numbness {

@@ -24,7 +24,7 @@ pub(crate) fn told(
         evidence::ids::WOUND_VISIT_FROM.day(),
         evidence::ids::WOUND_VISIT_UNTIL.day(),
     );
-    let mut told = calls::told(settings);
+    let mut told = calls::told(settings, messages.language());
     told.extend([
         ("operation_date", date(PostoperativeDay::SURGERY.date(operated_on))),
         ("visit_from", date(from)),

@@ -208,7 +208,7 @@ fn step(
     if bands.is_empty() {
         blocks.push(texts.paragraph(Tone::Plain, "handout-exercises-none", &[]));
     } else {
-        let told = calls::told(desk.settings);
+        let told = calls::told(desk.settings, desk.messages.language());
         blocks.push(texts.paragraph(Tone::Plain, "handout-exercises-how", &told));
         if part.periods.iter().any(|period| period.sling.wear == plan::Wear::Always) {
             blocks.push(texts.paragraph(Tone::Plain, "handout-exercises-sling", &[]));

@@ -24,11 +24,12 @@ enum Task {
     /// Climbing: both what is held overhead and weight through the arm have to be open.
     ///
     /// # Source
-    /// Own choice: on a ladder a slip is caught with the arm, overhead and with the body's weight.
+    /// Own choice, evidence `work-on-a-ladder`.
     Ladder,
 }
 
-/// The kinds of work, from light to heavy. Work with the other hand alone goes with desk work in the sling: own choice.
+/// The kinds of work, from light to heavy. Work with the other hand alone goes with desk work in the sling: own
+/// choice, evidence `work-with-one-hand`.
 const TASKS: &[(&str, Task)] = &[
     ("work-desk-sling", Task::Return("desk-work")),
     ("work-one-hand", Task::Return("desk-work")),

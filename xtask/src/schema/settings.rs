@@ -3,15 +3,43 @@
 use body::{Joint, Mode, Movement, Position};
 use serde_json::{Value, json};
 
-use super::shape::{angle, any, count, date, effort, evidence_ids, file, list, load, one_of, table, text, words};
+use super::shape::{
+    angle, any, count, date, day, effort, evidence_ids, file, list, load, one_of, table, text, whole, words,
+};
 
 /// The schema of the settings file.
 pub fn schema() -> Value {
     let weekday = one_of(["Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"].into_iter());
-    let whole = table(
+    let permission = any(&[one_of(std::iter::once("no")), day()]);
+    let keys = table(
         &[],
         &[
             ("contact", table(&[], &[("day", text()), ("night", text())])),
+            ("practice", table(&[], &[("surgeon", text()), ("name", text()), ("address", text())])),
+            (
+                "paper",
+                table(
+                    &[],
+                    &[
+                        ("size", one_of(["a4", "letter"].into_iter())),
+                        ("tablets", text()),
+                        ("fever", one_of(["38.0 C", "38.3 C"].into_iter())),
+                    ],
+                ),
+            ),
+            (
+                "therapy",
+                table(
+                    &[],
+                    &[
+                        ("times_a_week", whole(1, 7)),
+                        ("weeks", whole(1, 52)),
+                        ("manual_therapy", permission.clone()),
+                        ("pool", permission.clone()),
+                        ("traction", permission),
+                    ],
+                ),
+            ),
             ("clinic", table(&[], &[("days", list(weekday)), ("holidays", list(date())), ("time_zone", text())])),
             (
                 "choice",
@@ -40,10 +68,11 @@ pub fn schema() -> Value {
             ),
             ("loosening", list(loosening())),
             ("home_margin", angle()),
+            ("home_margin_reason", text()),
             ("adopted_goals", list(evidence_ids())),
         ],
     );
-    file("Settings", "One surgeon's choices; everything is optional but the numbers on patients' paper.", whole)
+    file("Settings", "One surgeon's choices; everything is optional but the numbers on patients' paper.", keys)
 }
 
 fn loosening() -> Value {
