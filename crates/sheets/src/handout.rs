@@ -24,6 +24,9 @@ const FIRST_NIGHTS: &[&str] = &[
     "first-days-sleep-title",
 ];
 
+/// What the protocols call the visit at which the wound is looked at.
+const WOUND: &str = "wound";
+
 /// The handout.
 ///
 /// # Errors
@@ -176,7 +179,10 @@ fn first_nights(desk: &Desk<'_>, texts: &Texts<'_>, numbers: Numbers<'_>) -> Vec
         texts.heading(1, "handout-nights-title"),
         texts.paragraph(Tone::Plain, "handout-nights-intro", &[]),
     ];
-    for section in SECTIONS.iter().filter(|section| FIRST_NIGHTS.contains(&section.title_id)) {
+    // Where the first gate comes before the wound is looked at, the visits do not name that day.
+    let names_wound = crate::visits::of_patient(desk).any(|visit| visit.purpose == WOUND);
+    let wanted = |title: &str| FIRST_NIGHTS.contains(&title) || (title == "first-days-visit-title" && !names_wound);
+    for section in SECTIONS.iter().filter(|section| wanted(section.title_id)) {
         blocks.extend(first_days::section(section, texts, desk.settings, &told));
     }
     blocks
@@ -238,7 +244,7 @@ fn visits(desk: &Desk<'_>, texts: &Texts<'_>) -> Vec<Block> {
         .map(|visit| {
             let told = [("date", Argument::from(texts.date(visit.date)))];
             let id = match visit.purpose.as_str() {
-                "wound" => "handout-visit-wound",
+                WOUND => "handout-visit-wound",
                 purpose if purpose.starts_with("gate: ") => "handout-visit-gate",
                 _ => "handout-visit-other",
             };
