@@ -26,9 +26,21 @@ pub enum Told {
 /// # Method
 /// Yes is told only where every later period says yes. A date of the prescription is told only where it lies
 /// before the end of the part: what is not opened has no date on paper.
-pub fn told(part: &Part<'_>, answers: &[Vec<May>]) -> Vec<(String, Told)> {
+pub fn told(desk: &Desk<'_>, part: &Part<'_>, answers: &[Vec<May>]) -> Vec<(String, Told)> {
     let Some(first) = answers.first() else { return Vec::new() };
-    (0..first.len()).map(|place| (first[place].activity.clone(), of_activity(part, answers, place))).collect()
+    // A date alone never opens these.
+    let by_surgeon = |activity: &str| {
+        desk.prescription.returns.iter().any(|line| line.opened_by_surgeon && line.activity == activity)
+    };
+    let of = |place: usize| {
+        let activity = first[place].activity.clone();
+        let told = match of_activity(part, answers, place) {
+            Told::Yes | Told::From(_) if by_surgeon(&activity) => Told::Ask,
+            told => told,
+        };
+        (activity, told)
+    };
+    (0..first.len()).map(of).collect()
 }
 
 fn of_activity(part: &Part<'_>, answers: &[Vec<May>], place: usize) -> Told {
@@ -57,7 +69,7 @@ fn of_activity(part: &Part<'_>, answers: &[Vec<May>], place: usize) -> Told {
 
 /// The table of what may be done and when, and the list of what has to wait.
 pub(crate) fn blocks(desk: &Desk<'_>, texts: &Texts<'_>, part: &Part<'_>, answers: &[Vec<May>]) -> Vec<Block> {
-    let mut told = told(part, answers);
+    let mut told = told(desk, part, answers);
     // What only the surgeon's office can say is no question for today while a whole stage is still closed.
     if desk.prescription.stages.iter().any(|stage| !stage.opened) {
         for (_, told) in told.iter_mut().filter(|(_, told)| *told == Told::Ask) {

@@ -1,9 +1,12 @@
 //! The sheets of every step of every story: easy to read, never looser than the limits, and silent about what is
 //! not opened.
 
+use diagnostic::Sink;
 use jiff::civil::Date;
 use plan::Allowed;
-use sheets::{Desk, Document, Points};
+use prescription::{Answer, Case};
+use quantity::PostoperativeDay;
+use sheets::{Desk, Document, Points, Told};
 use wording::{Ease, Language, Messages, dates};
 
 use crate::judged;
@@ -15,6 +18,7 @@ use crate::world::World;
 struct Seen {
     handouts: usize,
     claims: usize,
+    answers: usize,
     hardest_grade: f32,
     hardest_smog: f32,
     hardest_spanish: f32,
@@ -34,7 +38,7 @@ fn every_handout_holds() {
                 continue;
             }
             let name = format!("{file}:{}", step.line);
-            let made = world.with_desk(&english, |desk| {
+            let made = world.with_desk(&english, |case, desk| {
                 let handout = sheets::handout(desk).unwrap_or_else(|fault| panic!("{name}: {fault:?}"));
                 let in_spanish = sheets::handout(&Desk { messages: &spanish, ..*desk }).expect("the same numbers");
                 seen.handouts += 1;
@@ -46,6 +50,7 @@ fn every_handout_holds() {
                 is_easy_to_read(&name, &handout, &in_spanish, &mut seen);
                 nothing_unopened_has_a_date(&name, desk, &handout, Language::English);
                 nothing_unopened_has_a_date(&name, desk, &in_spanish, Language::Spanish);
+                seen.answers += no_answer_is_looser_than_the_day(&name, case, desk);
                 seen.claims += no_sentence_is_looser_than_the_limits(&name, desk, &english);
             });
             assert!(made.is_some(), "{name}: a prescription without a desk");
@@ -53,9 +58,10 @@ fn every_handout_holds() {
     }
     assert!(seen.handouts > 150, "only {} handouts", seen.handouts);
     assert!(seen.claims > 5000, "only {} claims", seen.claims);
+    assert!(seen.answers > 20_000, "only {} answers", seen.answers);
     println!(
-        "{} handouts, {} claims; hardest: grade {:.2}, SMOG {:.2}, Spanish {:.1}",
-        seen.handouts, seen.claims, seen.hardest_grade, seen.hardest_smog, seen.hardest_spanish
+        "{} handouts, {} claims, {} answers; hardest: grade {:.2}, SMOG {:.2}, Spanish {:.1}",
+        seen.handouts, seen.claims, seen.answers, seen.hardest_grade, seen.hardest_smog, seen.hardest_spanish
     );
 }
 
@@ -105,6 +111,41 @@ fn no_sentence_is_looser_than_the_limits(name: &str, desk: &Desk<'_>, messages: 
             let open = period.limits.iter().any(|row| row.key == key && row.allowed != Allowed::No);
             assert!(!open, "{name}: {} forbids {key}, which is allowed", point.text);
             compared += 1;
+        }
+    }
+    compared
+}
+
+/// What a patient is told may be done, may be done on each day it is told for.
+fn no_answer_is_looser_than_the_day(name: &str, case: &Case<'_>, desk: &Desk<'_>) -> usize {
+    let mut compared = 0;
+    let mut answers = desk.answers;
+    for part in desk.parts() {
+        let (own, rest) = answers.split_at(part.periods.len());
+        answers = rest;
+        let told = sheets::activities(desk, &part, own);
+        assert!(told.len() > 50, "{name}: {} activities", told.len());
+        let until = part.until().map_or(part.from_day().count() + 60, |(day, _)| day.count());
+        let days: Vec<Date> = (part.from_day().count()..until)
+            .step_by(5)
+            .map(|day| PostoperativeDay::new(day).date(desk.prescription.operated_on))
+            .collect();
+        let case = Case { on: Some(desk.issued_on), ..*case };
+        let really = prescription::may_all(&case, &days, &mut Sink::new()).expect("answers");
+        for (day, of_day) in days.iter().zip(&really) {
+            for ((activity, told), may) in told.iter().zip(of_day) {
+                assert_eq!(*activity, may.activity);
+                let is_told = match told {
+                    Told::Yes => true,
+                    Told::From(from) => from <= day,
+                    Told::Ask | Told::NotYet => false,
+                };
+                assert!(
+                    !is_told || may.answer == Answer::Yes,
+                    "{name}: {activity} on {day}: told {told:?}, is {may:?}"
+                );
+                compared += 1;
+            }
         }
     }
     compared

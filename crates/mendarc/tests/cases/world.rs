@@ -102,14 +102,18 @@ impl<'s> World<'s> {
     }
 
     /// The desk of the sheets of this step, with numbers to call where the story has none.
-    pub fn with_desk<T>(&self, messages: &wording::Messages, then: impl FnOnce(&sheets::Desk<'_>) -> T) -> Option<T> {
+    pub fn with_desk<T>(
+        &self,
+        messages: &wording::Messages,
+        then: impl FnOnce(&Case<'_>, &sheets::Desk<'_>) -> T,
+    ) -> Option<T> {
         let mut settings = self.settings.clone();
         settings.contact.day.get_or_insert_with(|| "555-0100".into());
         settings.contact.night.get_or_insert_with(|| "555-0101".into());
         let mut sink = Sink::new();
         self.with_case(self.asked_on, |case| {
             let case = Case { settings: &settings, ..*case };
-            mendarc::desk::with_desk(&case, messages, &mut sink, then)
+            mendarc::desk::with_desk(&case, messages, &mut sink, |desk| then(&case, desk))
         })
         .flatten()
     }
