@@ -3,7 +3,7 @@
 activity-desk-work = Work at a desk with the sling on
     .how = Type with the other hand. The operated hand may rest on the desk in the sling.
 
-activity-type-with-sling = Type with both hands, sling on
+activity-type-with-sling = Type for a short time, sling on
     .how = Bring the keyboard to the hand. Do not reach for it.
 
 activity-write = Write by hand, sling on
@@ -36,10 +36,10 @@ activity-wash-body = Wash your body with the operated hand
 activity-shower = Take a shower, the arm hanging
     .how = Keep the wound covered until it has healed. Let the arm hang by your side.
 
-activity-wash-hair = Wash your hair with both hands
+activity-wash-hair = Wash your hair with both hands, standing tall
     .how = Leaning forward makes it easier.
 
-activity-wash-hair-leaning = Wash your hair leaning forward
+activity-wash-hair-leaning = Wash your hair with both hands, leaning forward
     .how = Bend your head to the hands.
 
 activity-comb-hair = Comb your hair with the operated hand
@@ -61,7 +61,7 @@ activity-pullover = Pull a shirt over your head
     .until = Wear shirts that open in front until then.
 
 activity-jacket = Put on a jacket without help
-    .how = Operated arm first. Let somebody hold the jacket.
+    .how = Operated arm first.
 
 activity-bra-fasten = Fasten a bra behind your back
     .until = Fasten it in front and turn it, with the other hand.
@@ -70,11 +70,12 @@ activity-lower-clothes = Pull up trousers and put on socks with both hands
     .until = Sit down. Use the other hand until then.
 
 activity-sleep-operated-side = Sleep on the operated side
+    .until = Sleep on your back or on the other side.
 
 activity-eat = Eat with the operated hand
     .until = Rest the elbow on the table. Use the other hand until then.
 
-activity-drink-cup = Drink from a half-full cup
+activity-drink-cup = Drink from a half-full cup with the operated hand
     .how = Fill it half. Keep your other hand under it.
 
 activity-type = Type with both hands, sling off
@@ -86,7 +87,7 @@ activity-desk-work-both-hands = Work at a desk with both hands
 activity-phone-call = Hold a phone to your ear with the operated hand
     .until = Use the loudspeaker or the other hand until then.
 
-activity-kettle = Lift a half-full kettle
+activity-kettle = Lift a half-full kettle with the operated hand
     .until = Fill a cup at a time. Use the other hand until then.
 
 activity-cook = Cook with both hands
@@ -98,7 +99,7 @@ activity-reach-shelf = Reach up to a shelf with an empty hand
 activity-put-on-shelf = Put something on a high shelf
     .until = Use a step and both hands.
 
-activity-sweep = Sweep the floor
+activity-sweep = Sweep the floor with both hands
     .how = Move with your feet, not with your arms.
 
 activity-vacuum = Vacuum with the operated hand
@@ -135,9 +136,10 @@ activity-garden = Work in the garden
     .how = Start with short, light work near your body.
 
 activity-seat-belt = Reach back for the seat belt with the operated hand
-    .how = Pull the belt across with the other hand.
+    .until = Pull the belt across with the other hand.
 
 activity-drive = Drive a car
+    .until = Let someone else drive you.
     .how = Only without the sling and without strong pain tablets. You must be able to brake hard and turn the wheel fast. Ask your insurer.
 
 activity-manual-work = Go back to work with your hands

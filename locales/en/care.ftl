@@ -77,7 +77,7 @@ care-undress-shirt-last = Take off a shirt: operated arm last
     .mistake-1 = Pulling the arm backward.
 
 care-sling-off-hang = Take the sling off safely
-    .start = Stand or sit. Hold the operated wrist with your other hand.
+    .start = Sit down. Hold the operated wrist with your other hand.
     .step-1 = Open the straps with your other hand.
     .step-2 = Lower the forearm slowly until the arm hangs.
     .step-3 = Let it hang close to your body.

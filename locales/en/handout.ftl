@@ -15,11 +15,12 @@ handout-running-head = Your plan after shoulder surgery
 handout-page = Page { "{" }page{ "}" } of { "{" }pages{ "}" }
 handout-name = Name
 handout-birth = Date of birth
+handout-not-yet-signed = Your surgeon still has to answer a question. Until then, use only the sheet for your first days at home.
 handout-not-signed = This plan counts only when your surgeon has signed it.
 handout-signature = Surgeon
 handout-signature-date = Date
 handout-foot = Day { $day } · Night { $night } · Danger: emergency number
-handout-care = Use this plan only while your surgeon cares for you. What your surgeon tells you comes first. This sheet calls no one.
+handout-care = Use this plan only while your surgeon cares for you. What your surgeon tells you comes first. This paper can’t call for help. You have to call.
 
 ## What is open now.
 
@@ -34,16 +35,18 @@ handout-stage-loading = The arm gets strong
 handout-stage-other = The next step
 
 handout-step = Step { $number }: { $title }
-handout-now = Open now, from { $from } until { $until }.
-handout-now-open-end = Open now, from { $from } on.
-handout-after = Until they do, the same rules go on.
+handout-now = Open from { $from }.
+handout-later = Do not start this before { $from }.
+handout-now-frozen = These are your rules from { $from } on.
+handout-next-opened = Your next step starts on { $date }. Do nothing of it before that day.
+handout-after = Until they do, these rules go on, also after that day.
 handout-frozen = Your next step has not been opened yet. These rules hold until your surgeon’s office tells you to go on.
 handout-next = Next step: not before { $date }, and only after your surgeon’s office says so.
 handout-last = This is the last step of your plan.
 handout-not-listed = Is something not on this plan? Then do not do it yet. Call and ask.
 handout-no-pain = No pain does not mean that it has healed. The rules stay the same.
 handout-stricter = Does your therapist say something else? Do what is more careful, and call us.
-handout-moved = Your surgeon has changed the dates of your plan. Throw away older sheets.
+handout-moved = Your surgeon has changed the dates of your plan. Throw away older plans.
 
 ## The sling.
 
@@ -51,16 +54,21 @@ handout-sling-title = Your sling
 handout-sling-always = Wear the sling day and night, asleep too. Take it off only to wash, to dress and to do your exercises.
 handout-sling-weaning = Now wear the sling a little less each day. Start with one hour without it. Keep it on in a crowd, on the bus and when you sleep, until it is time to stop.
 handout-sling-none = You do not need the sling any more.
+handout-sling-numb = First keep it on until you can feel and move the whole arm.
+handout-sling-off-title = To take it off
+handout-sling-on-title = To put it on
+handout-sling-no-pillow = Does your sling have no pillow? Then let your forearm lie on your belly, and ask us.
 handout-sling-from = From { $date }: { $text }
 handout-sling-neutral = In the sling your hand points straight ahead.
 handout-sling-internal = In the sling your forearm lies on your belly.
 handout-sling-bar = Your sling
 handout-sling-bar-always = day and night
+handout-sling-bar-always-on = day and night, and it goes on
 handout-sling-bar-weaning = less each day
+handout-sling-bar-weaning-on = less each day, and it goes on
 handout-sling-bar-none = no sling
 handout-sling-bar-week = Week
 handout-sling-bar-alt = A line of weeks from the day of surgery. { $text }
-handout-today = today
 
 ## May and may not.
 
@@ -71,12 +79,25 @@ handout-not-more-title = Do not (new)
 handout-may-more-title = You may (new)
 
 handout-may-raise = { $mode ->
-    [carried] Let your good arm, a table or a therapist raise the sore arm. The sore arm does no work. { handout-how-high }
-    [helped] The sore arm may help a little while your good arm raises it{ $lying ->
+    [carried] Let { handout-who-raises } raise the operated arm. The operated arm does no work. { handout-how-high }
+    [helped] The operated arm may help a little while { handout-who-helps } raises it{ $lying ->
         [yes] , but only when you lie on your back
        *[no] {""}
     }. { handout-how-high }
    *[alone] Raise the arm by its own strength. { handout-how-high }
+}
+# Where the other arm can't help, somebody else has to.
+handout-who = { $other ->
+    [helps] your other arm or a therapist
+   *[rests] a therapist
+}
+handout-who-raises = { $other ->
+    [helps] your other arm, a table or a therapist
+   *[rests] a table or a therapist
+}
+handout-who-helps = { $other ->
+    [helps] your other arm
+   *[rests] a therapist
 }
 handout-how-high = { $bound ->
     [free] Go as far as is easy.
@@ -93,24 +114,24 @@ handout-how-high = { $bound ->
     }
 }
 handout-may-raise-ahead = { $mode ->
-    [carried] Let your good arm, a table or a therapist raise the sore arm straight ahead. The sore arm does no work. { handout-how-high }
-    [helped] The sore arm may help a little while your good arm raises it straight ahead{ $lying ->
+    [carried] Let { handout-who-raises } raise the operated arm straight ahead. The operated arm does no work. { handout-how-high }
+    [helped] The operated arm may help a little while { handout-who-helps } raises it straight ahead{ $lying ->
         [yes] , but only when you lie on your back
        *[no] {""}
     }. { handout-how-high }
    *[alone] Raise the arm straight ahead by its own strength. { handout-how-high }
 }
 handout-may-raise-out = { $mode ->
-    [carried] Let your good arm, a table or a therapist raise the sore arm half way between ahead and the side. The sore arm does no work. { handout-how-high }
-    [helped] The sore arm may help a little while your good arm raises it half way between ahead and the side{ $lying ->
+    [carried] Let { handout-who-raises } raise the operated arm half way between ahead and the side. The operated arm does no work. { handout-how-high }
+    [helped] The operated arm may help a little while { handout-who-helps } raises it half way between ahead and the side{ $lying ->
         [yes] , but only when you lie on your back
        *[no] {""}
     }. { handout-how-high }
    *[alone] Raise the arm half way between ahead and the side by its own strength. { handout-how-high }
 }
 handout-may-turn-out = { $mode ->
-    [carried] Let your good arm or a therapist turn the sore arm out, elbow at your side. The sore arm does no work. { handout-how-far-out }
-    [helped] The sore arm may help a little while your good arm turns it out{ $lying ->
+    [carried] Let { handout-who } turn the operated arm out, elbow at your side. The operated arm does no work. { handout-how-far-out }
+    [helped] The operated arm may help a little while { handout-who-helps } turns it out{ $lying ->
         [yes] , but only when you lie on your back
        *[no] {""}
     }. { handout-how-far-out }
@@ -129,33 +150,33 @@ handout-how-far-out = { $bound ->
     }
 }
 handout-may-side = { $mode ->
-    [carried] Let your good arm or a therapist move the sore arm out to the side. The sore arm does no work. { handout-how-high }
-    [helped] The sore arm may help a little while your good arm moves it out to the side. { handout-how-high }
+    [carried] Let { handout-who } move the operated arm out to the side. The operated arm does no work. { handout-how-high }
+    [helped] The operated arm may help a little while { handout-who-helps } moves it out to the side. { handout-how-high }
    *[alone] Move the arm out to the side by its own strength. { handout-how-high }
 }
 handout-may-across = { $mode ->
-    [carried] Let your good arm or a therapist bring the sore arm across your chest. The sore arm does no work. { handout-how-far }
-    [helped] The sore arm may help a little while your good arm brings it across your chest. { handout-how-far }
+    [carried] Let { handout-who } bring the operated arm across your chest. The operated arm does no work. { handout-how-far }
+    [helped] The operated arm may help a little while { handout-who-helps } brings it across your chest. { handout-how-far }
    *[alone] Bring the arm across your chest by its own strength. { handout-how-far }
 }
 handout-may-turn-in = { $mode ->
-    [carried] Let your good arm or a therapist turn the sore arm in, toward your belly. The sore arm does no work. { handout-how-far }
-    [helped] The sore arm may help a little while your good arm turns it in. { handout-how-far }
+    [carried] Let { handout-who } turn the operated arm in, toward your belly. The operated arm does no work. { handout-how-far }
+    [helped] The operated arm may help a little while { handout-who-helps } turns it in. { handout-how-far }
    *[alone] Turn the arm in by its own strength. { handout-how-far }
 }
 handout-may-back = { $mode ->
-    [carried] Let your good arm or a therapist move the sore arm back. The sore arm does no work. { handout-how-far }
-    [helped] The sore arm may help a little while your good arm moves it back. { handout-how-far }
+    [carried] Let { handout-who } move the operated arm back. The operated arm does no work. { handout-how-far }
+    [helped] The operated arm may help a little while { handout-who-helps } moves it back. { handout-how-far }
    *[alone] Move the arm back by its own strength. { handout-how-far }
 }
 handout-may-behind-back = { $mode ->
-    [carried] Let your good hand bring the sore hand behind your back. The sore arm does no work.
-    [helped] The sore arm may help a little while your good hand brings it behind your back.
+    [carried] Let { handout-who } bring the operated hand behind your back. The operated arm does no work.
+    [helped] The operated arm may help a little while { handout-who-helps } brings it behind your back.
    *[alone] Put the hand behind your back by its own strength, as far as is easy.
 }
 handout-may-behind-head = { $mode ->
-    [carried] Let your good arm or a therapist bring the sore hand up beside your head. The sore arm does no work.
-    [helped] The sore arm may help a little while your good hand brings it up beside your head.
+    [carried] Let { handout-who } bring the operated hand up beside your head. The operated arm does no work.
+    [helped] The operated arm may help a little while { handout-who-helps } brings it up beside your head.
    *[alone] Put the hand behind your head, as far as is easy.
 }
 handout-how-far = { $bound ->
@@ -181,7 +202,7 @@ handout-may-lean = Lean on the arm, and push up with it.
 handout-may-arm-below = Move your fingers, wrist and elbow, and turn your palm up and down.
 handout-may-hand = Move your fingers and your wrist.
 handout-may-elbow = Bend and stretch your elbow.
-handout-may-elbow-carried = Let your good hand bend and stretch your sore elbow. The sore arm does no work.
+handout-may-elbow-carried = Let { handout-who } bend and stretch the operated elbow. The operated arm does no work.
 handout-may-palm = Turn your palm up and down.
 handout-may-blade = Shrug and squeeze your shoulder blades, while the arm rests.
 
@@ -195,9 +216,9 @@ handout-not-raise-ahead-alone = Do not raise the arm straight ahead by its own s
 handout-not-raise-out = Do not raise the arm half way between ahead and the side. Let no one else raise it that way.
 handout-not-raise-out-alone = Do not raise the arm half way between ahead and the side by its own strength.
 handout-not-turn-out-alone = Do not turn the arm out by its own strength.
-handout-not-other-ways = Do not move the arm out to the side, across your chest, or behind you.
-handout-not-side = Do not move the arm out to the side.
-handout-not-side-alone = Do not move the arm out to the side by its own strength.
+handout-not-other-ways = Do not move the arm straight out to the side, across your chest, or behind you.
+handout-not-side = Do not move the arm straight out to the side.
+handout-not-side-alone = Do not move the arm straight out to the side by its own strength.
 handout-not-across = Do not bring the arm across your chest.
 handout-not-across-alone = Do not bring the arm across your chest by its own strength.
 handout-not-turn-in = Do not turn the arm in.
@@ -209,9 +230,9 @@ handout-not-behind-back-alone = Do not put your hand behind your back by its own
 handout-not-behind-head = Do not put your hand behind your head.
 handout-not-behind-head-alone = Do not put your hand behind your head by its own strength.
 handout-not-stretch = Do not stretch or force the shoulder to its end.
-handout-not-bands = Use no bands and no weights for the shoulder.
-handout-not-hold = Do not hold or carry things with that hand. A fork, a pen or your phone is fine while the arm rests.
-handout-not-overhead = Lift nothing above your shoulder.
+handout-not-bands = Do not use bands or weights for the shoulder.
+handout-not-hold = Do not hold or carry things with that hand. A pen or your phone is fine while the arm rests.
+handout-not-overhead = Do not lift things above your shoulder.
 handout-not-lean = Do not lean on that arm. Do not push up with it from a chair or bed.
 handout-not-elbow-alone = Do not bend the elbow by its own strength.
 handout-not-elbow-straight = Do not push the elbow straight.
@@ -224,6 +245,8 @@ handout-exercises-title = Your exercises
 handout-exercises-how = Go slowly, and breathe. An ache or a gentle pull is fine. Sharp pain is not: stop. Does it hurt for more than { $pain_minutes } minutes after? Then do less next time.
 handout-exercises-missed = Did you miss a day? Do not catch up. Go on as if it were a new day.
 handout-exercises-sling = Some moves need the sling off. Put it on again after.
+handout-exercises-numb = Is your arm still numb? Do not start yet. Keep it in the sling.
+handout-exercises-home = At home, stop where it says under End. That is a little less than the rule.
 handout-exercises-none = There are no exercises in this step.
 handout-exercise-start = Start
 handout-exercise-end = End
@@ -284,7 +307,8 @@ handout-activities-ask = Ask us first
 handout-activities-what = What
 handout-activities-answer = May I?
 handout-activities-not-title = Not yet
-handout-activities-not = These have to wait. Let someone help you, or use the other hand.
+handout-activities-not = These have to wait. Use the other hand, or let someone help you.
+handout-activities-not-rest = All other things wait too: lifting, heavy work, and sport.
 
 ## When to call, and visits.
 
@@ -299,13 +323,21 @@ handout-visits-bring = Bring this plan and your tablets. The dates are days we p
 
 handout-nights-title = Your first days and nights
 handout-nights-intro = This part is for the time right after surgery.
+handout-alone-title = Alone, with one hand
+handout-alone-bed = Before bed, put water, your phone, your tablets and this plan on your other side.
+handout-alone-rise = To get up, slide to the edge. Push with your other hand. Sit for a minute. Then stand.
+handout-alone-stairs = On stairs, hold the rail with your other hand. No rail on that side? Sit down and ask for help.
+handout-alone-toilet = Put the toilet paper on your other side, and use your other hand.
+handout-alone-kitchen = Hold a jar between your knees, and turn the lid with your other hand. Do not lift hot pots.
+handout-alone-shoes = Wear shoes that you can slip on and that hold your heel.
 handout-tablets-own = Your surgeon wrote: { $tablets }
 
 ## The sheet for the fridge.
 
-handout-fridge-title = For the fridge
-handout-fridge-valid = From { $from } until { $until }
-handout-fridge-open-end = From { $from } on
+handout-fridge-title = For the fridge: { handout-side }
+handout-fridge-valid = Valid from { $from } until your surgeon’s office opens the next step. That is not before { $until }.
+handout-fridge-open-end = Valid from { $from } on
+handout-fridge-copy = Copy this page for each new week.
 handout-fridge-corner = Exercise
 handout-fridge-week = Week from: ________
 handout-fridge-tick = Tick a box each time. A box you missed stays empty.
@@ -314,9 +346,4 @@ handout-fridge-alt = A table to tick: exercises in rows, the days of a week in c
 handout-fridge-dose = { $times ->
     [1] once a day
    *[other] { $times } times a day
-}
-handout-fridge-sling = Sling: { $wear ->
-    [always] day and night
-    [weaning] a little less each day
-   *[none] no longer needed
 }

@@ -1,6 +1,8 @@
 //! "May I …?" for daily life, over the days of an opened stage.
 
+use exercise::SlingDuring;
 use jiff::civil::Date;
+use plan::Wear;
 use prescription::{Answer, May};
 
 use crate::desk::Desk;
@@ -32,9 +34,12 @@ pub fn told(desk: &Desk<'_>, part: &Part<'_>, answers: &[Vec<May>]) -> Vec<(Stri
     let by_surgeon = |activity: &str| {
         desk.prescription.returns.iter().any(|line| line.opened_by_surgeon && line.activity == activity)
     };
+    let waits = part.until().is_none() && desk.prescription.stages.iter().any(|stage| !stage.opened);
     let of = |place: usize| {
         let activity = first[place].activity.clone();
         let told = match of_activity(part, answers, place) {
+            // A part without an end waits for a gate: what the dated plan says beyond it is not opened.
+            Told::From(_) if waits => Told::NotYet,
             Told::Yes | Told::From(_) if by_surgeon(&activity) => Told::Ask,
             told => told,
         };
@@ -77,18 +82,25 @@ pub(crate) fn blocks(desk: &Desk<'_>, texts: &Texts<'_>, part: &Part<'_>, answer
         }
     }
     told.sort_by_key(|(_, told)| *told);
-    let title = |id: &str| desk.catalogue.get(id).map(exercise::Entry::message_id);
     let mut rows = Vec::new();
     let mut waiting = Vec::new();
+    let has_sling = part.periods.iter().any(|period| period.sling.wear != Wear::None);
     for (activity, told) in &told {
-        let Some(message) = title(activity) else { continue };
+        let Some(entry) = desk.catalogue.get(activity) else { continue };
+        if entry.sling == SlingDuring::On && !has_sling {
+            continue;
+        }
+        let message = entry.message_id();
         let name = texts.get(&message);
         let answer = match told {
             Told::Yes => texts.get("handout-activities-yes"),
             Told::From(date) => texts.with("handout-activities-from", &[("date", texts.date(*date).into())]),
             Told::Ask => texts.get("handout-activities-ask"),
             Told::NotYet => {
-                waiting.push(name);
+                // What has a way around it is named; the rest is told in a sentence.
+                if texts.messages.attribute(&message, "until").is_some() {
+                    waiting.push(name);
+                }
                 continue;
             }
         };
@@ -116,6 +128,7 @@ pub(crate) fn blocks(desk: &Desk<'_>, texts: &Texts<'_>, part: &Part<'_>, answer
         blocks.push(texts.heading(3, "handout-activities-not-title"));
         blocks.push(texts.paragraph(Tone::Plain, "handout-activities-not", &[]));
         blocks.push(Block::Brief { mark: ListMark::Dont, items: waiting });
+        blocks.push(texts.paragraph(Tone::Plain, "handout-activities-not-rest", &[]));
     }
     blocks
 }

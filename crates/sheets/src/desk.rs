@@ -9,6 +9,7 @@ use wording::Messages;
 
 use crate::document::Size;
 use crate::parts::{Part, parts};
+use crate::points::OtherArm;
 
 /// Everything that sheets are made from. Nothing here is decided anew: limits, dates and answers
 /// are those of the prescription.
@@ -36,6 +37,11 @@ impl<'a> Desk<'a> {
     /// The opened stages that are not over, with their periods.
     pub fn parts(&self) -> Vec<Part<'a>> {
         parts(self.prescription, self.issued_on)
+    }
+
+    /// Whether the other arm can help, as the record says; one that is not known can't.
+    pub fn other_arm(&self) -> OtherArm {
+        if operative::facts(self.record).other_arm_helps() { OtherArm::Helps } else { OtherArm::Rests }
     }
 
     /// The size of the paper.

@@ -49,31 +49,42 @@ pub fn first_days_told(
     told
 }
 
-/// A section of the sheet with its title and paragraphs; the surgeon's own words about tablets stand first.
+/// The surgeon's own words about tablets, which stand first in their section.
+pub fn tablets(settings: &Settings, messages: &Messages) -> Option<String> {
+    let tablets = settings.paper.tablets.as_deref()?;
+    Some(messages.text("handout-tablets-own", &[("tablets", tablets.into())]))
+}
+
+/// A section of the sheet with its title and paragraphs, but those left out; the surgeon's own words about tablets
+/// stand first.
 pub(crate) fn section(
     section: &Section,
     texts: &Texts<'_>,
     settings: &Settings,
     told: &[(&str, Argument<'_>)],
+    left_out: &[&str],
 ) -> Vec<Block> {
+    let ids = || section.paragraph_ids.iter().filter(|id| !left_out.contains(id));
     let mut paragraphs: Vec<Block> = Vec::new();
     if section.title_id == "first-days-tablets-title"
-        && let Some(tablets) = &settings.paper.tablets
+        && let Some(text) = tablets(settings, texts.messages)
     {
-        let told = [("tablets", Argument::from(tablets.as_str()))];
-        paragraphs.push(texts.paragraph(Tone::Strong, "handout-tablets-own", &told));
+        paragraphs.push(Block::Paragraph { tone: Tone::Strong, text });
     }
     match section.shape {
         Shape::Paragraphs => {
-            paragraphs.extend(section.paragraph_ids.iter().map(|id| texts.paragraph(Tone::Plain, id, told)));
+            paragraphs.extend(ids().map(|id| texts.paragraph(Tone::Plain, id, told)));
         }
-        Shape::List => paragraphs.push(Block::List {
-            mark: ListMark::Dot,
-            items: section.paragraph_ids.iter().map(|id| texts.with(id, told)).collect(),
-        }),
+        Shape::List => {
+            paragraphs.push(Block::List { mark: ListMark::Dot, items: ids().map(|id| texts.with(id, told)).collect() })
+        }
     }
     vec![Block::Together { blocks: std::iter::once(texts.heading(2, section.title_id)).chain(paragraphs).collect() }]
 }
+
+/// What must not be done in the first days.
+const BANS: &[&str] =
+    &["first-days-rules-shoulder", "first-days-rules-hold", "first-days-rules-lean", "first-days-rules-drive"];
 
 /// Sections that stand in a frame of their own, or at the head.
 const FRAMED: &[&str] = &[
@@ -83,6 +94,7 @@ const FRAMED: &[&str] = &[
     "first-days-emergency-title",
     "first-days-today-title",
     "first-days-soon-title",
+    "first-days-sleep-title",
     "first-days-visit-title",
 ];
 
@@ -106,23 +118,25 @@ pub fn first_days(
         texts.paragraph(Tone::Plain, "first-days-until", &told),
         texts.paragraph(Tone::Plain, "first-days-stricter", &told),
     ];
-    if let Some(rules) = named("first-days-rules-title") {
-        blocks.push(Block::Callout {
-            tone: Tone::Stop,
-            title: texts.get(rules.title_id),
-            text: Vec::new(),
-            items: rules.paragraph_ids.iter().map(|id| texts.with(id, &told)).collect(),
-        });
-    }
+    // What to do stands apart: a cross before "wear your sling" would be read as the opposite.
+    blocks.push(texts.paragraph(Tone::Lead, "first-days-rules-sling", &told));
+    blocks.push(Block::Callout {
+        tone: Tone::Stop,
+        title: texts.get("handout-not-title"),
+        text: Vec::new(),
+        items: BANS.iter().map(|id| texts.with(id, &told)).collect(),
+    });
+    blocks.push(texts.paragraph(Tone::Plain, "first-days-rules-pain", &told));
     blocks.push(calls::phones(&texts, numbers));
-    if let Some(visit) = named("first-days-visit-title") {
-        blocks.extend(section(visit, &texts, settings, &told));
+    blocks.push(texts.paragraph(Tone::Strong, "first-days-call-danger", &told));
+    for of in ["first-days-sleep-title", "first-days-visit-title"].into_iter().filter_map(named) {
+        blocks.extend(section(of, &texts, settings, &told, &[]));
     }
     blocks.push(Block::PageBreak);
     blocks.push(texts.heading(2, "handout-call-title"));
     blocks.extend(calls::frames(&texts, settings, Numbness::Expected));
     for of in SECTIONS.iter().filter(|section| !FRAMED.contains(&section.title_id)) {
-        blocks.extend(section(of, &texts, settings, &told));
+        blocks.extend(section(of, &texts, settings, &told, &[]));
     }
     Ok(Document {
         title: format!("{} – {}", texts.get("first-days-title"), texts.side_word().shown),

@@ -6,11 +6,15 @@ use crate::exercises;
 use crate::handout::step_title;
 use crate::parts::Part;
 use crate::points::Points;
+use crate::sling;
 use crate::texts::Texts;
 use wording::dates;
 
 /// Of more exercises than these a day has one box each, so that the sheet stays a sheet.
 const MOST_ROWS_OF_EACH_TIME: usize = 5; // not medical: room on a page
+
+/// With more exercises than these the sheet leaves the rules to the first page.
+const MOST_ROWS_BESIDE_RULES: usize = 8; // not medical: room on a page
 
 /// The sheet of a part.
 pub(crate) fn sheet(desk: &Desk<'_>, texts: &Texts<'_>, part: &Part<'_>) -> Vec<Block> {
@@ -22,15 +26,19 @@ pub(crate) fn sheet(desk: &Desk<'_>, texts: &Texts<'_>, part: &Part<'_>) -> Vec<
         None => texts.with("handout-fridge-open-end", &[("from", texts.date(part.from()).into())]),
     };
     let not: Vec<String> =
-        Points::of(&part.periods[0], desk.messages).not.into_iter().map(|point| point.text).collect();
+        Points::of(&part.periods[0], desk.messages, desk.other_arm()).not.into_iter().map(|point| point.text).collect();
     let mut blocks = vec![
         texts.heading(1, "handout-fridge-title"),
         Block::Heading { level: 2, text: step_title(texts, part) },
         Block::Paragraph { tone: Tone::Lead, text: valid },
-        texts.paragraph(Tone::Strong, "handout-fridge-sling", &[("wear", part.periods[0].sling.wear.name().into())]),
-        Block::Callout { tone: Tone::Stop, title: texts.get("handout-not-title"), text: Vec::new(), items: not },
     ];
+    blocks.extend(sling::sentences(texts, part));
     let runs = exercises::runs(part);
+    // With many exercises the rules stand on the first page alone, so that the table fits under a magnet.
+    if !not.is_empty() && runs.len() <= MOST_ROWS_BESIDE_RULES {
+        let title = texts.get("handout-not-title");
+        blocks.push(Block::Callout { tone: Tone::Stop, title, text: Vec::new(), items: not });
+    }
     let is_long = runs.len() > MOST_ROWS_OF_EACH_TIME;
     let rows: Vec<TickRow> = runs
         .iter()
@@ -49,6 +57,10 @@ pub(crate) fn sheet(desk: &Desk<'_>, texts: &Texts<'_>, part: &Part<'_>) -> Vec<
     if !rows.is_empty() {
         let tick = if is_long { "handout-fridge-tick-day" } else { "handout-fridge-tick" };
         blocks.push(texts.paragraph(Tone::Plain, tick, &[]));
+        let lasts = part.until().is_none_or(|(day, _)| day.count() > part.from_day().count() + DAYS_A_WEEK);
+        if lasts {
+            blocks.push(texts.paragraph(Tone::Plain, "handout-fridge-copy", &[]));
+        }
         blocks.push(texts.paragraph(Tone::Plain, "handout-fridge-week", &[]));
         blocks.push(Block::Ticks {
             alt: texts.get("handout-fridge-alt"),
@@ -60,12 +72,14 @@ pub(crate) fn sheet(desk: &Desk<'_>, texts: &Texts<'_>, part: &Part<'_>) -> Vec<
     blocks
 }
 
+const DAYS_A_WEEK: u16 = 7; // not medical: a week has seven days
+
 /// The days of a week from Monday on.
 fn weekdays(texts: &Texts<'_>) -> Vec<String> {
     let monday = jiff::civil::date(2024, 1, 1); // not medical: any Monday
     let mut day = Some(monday);
     let mut names = Vec::new();
-    while let Some(date) = day.filter(|_| names.len() < 7) {
+    while let Some(date) = day.filter(|_| names.len() < usize::from(DAYS_A_WEEK)) {
         names.push(dates::weekday_short(date, texts.messages.language()).to_owned());
         day = date.tomorrow().ok();
     }

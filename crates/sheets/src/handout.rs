@@ -24,6 +24,16 @@ const FIRST_NIGHTS: &[&str] = &[
     "first-days-sleep-title",
 ];
 
+/// For somebody who lives alone.
+const ALONE: &[&str] = &[
+    "handout-alone-bed",
+    "handout-alone-rise",
+    "handout-alone-stairs",
+    "handout-alone-toilet",
+    "handout-alone-kitchen",
+    "handout-alone-shoes",
+];
+
 /// What the protocols call the visit at which the wound is looked at.
 const WOUND: &str = "wound";
 
@@ -35,10 +45,14 @@ pub fn handout(desk: &Desk<'_>) -> Result<Document, NoNumber> {
     let numbers = Numbers::of(desk.settings)?;
     let texts = Texts { messages: desk.messages, side: desk.prescription.side };
     let parts = desk.parts();
-    let is_first_time = parts.first().is_some_and(|part| part.from_day().count() == 0);
+    let first_day = parts.first().map_or(0, |part| part.from_day().count());
+    let numbness = numbness(first_day);
     let mut blocks = first_page(desk, &texts, &parts);
-    if is_first_time {
-        blocks.extend(first_nights(desk, &texts, numbers));
+    blocks.push(Block::PageBreak);
+    blocks.push(texts.heading(1, "handout-call-title"));
+    blocks.extend(calls::frames(&texts, desk.settings, numbness));
+    if first_day < evidence::ids::WOUND_VISIT_FROM.day().count() {
+        blocks.extend(first_nights(desk, &texts, &parts, numbers));
     }
     let mut answers = desk.answers;
     for (order, part) in parts.iter().enumerate() {
@@ -48,12 +62,9 @@ pub fn handout(desk: &Desk<'_>) -> Result<Document, NoNumber> {
         if order > 0 {
             blocks.push(Block::PageBreak);
         }
-        blocks.extend(step(desk, &texts, part, own, if order == 0 { Place::First } else { Place::Later }));
+        let place = if order == 0 { Place::First(numbness) } else { Place::Later };
+        blocks.extend(step(desk, &texts, part, own, place));
     }
-    blocks.push(Block::PageBreak);
-    blocks.push(texts.heading(1, "handout-call-title"));
-    let numbness = if is_first_time { Numbness::Expected } else { Numbness::Unexpected };
-    blocks.extend(calls::frames(&texts, desk.settings, numbness));
     blocks.extend(visits(desk, &texts));
     blocks.push(texts.paragraph(Tone::Plain, "handout-care", &[]));
     blocks.push(signature(&texts));
@@ -77,8 +88,18 @@ pub fn handout(desk: &Desk<'_>) -> Result<Document, NoNumber> {
 /// Whether a step is the one that is open first; its rules stand on the first page.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 enum Place {
-    First,
+    First(Numbness),
     Later,
+}
+
+/// Whether the block may still work on a day.
+fn numbness(day: u16) -> Numbness {
+    const HOURS_A_DAY: f64 = 24.0; // not medical: a day has 24 hours
+    if f64::from(day) * HOURS_A_DAY < evidence::ids::BLOCK_CALL_AFTER.number() {
+        Numbness::Expected
+    } else {
+        Numbness::Unexpected
+    }
 }
 
 fn first_page(desk: &Desk<'_>, texts: &Texts<'_>, parts: &[Part<'_>]) -> Vec<Block> {
@@ -91,12 +112,15 @@ fn first_page(desk: &Desk<'_>, texts: &Texts<'_>, parts: &[Part<'_>]) -> Vec<Blo
         Block::Fields { columns: 2, fields: vec![texts.blank("handout-name"), texts.blank("handout-birth")] },
         texts.paragraph(Tone::Strong, "handout-not-signed", &[]),
     ];
+    if desk.prescription.questions.iter().any(|question| question.changes.is_empty()) {
+        blocks.push(texts.paragraph(Tone::Stop, "handout-not-yet-signed", &[]));
+    }
     if !desk.prescription.moved.is_empty() {
         blocks.push(texts.paragraph(Tone::Strong, "handout-moved", &[]));
     }
     if let Some(part) = parts.first() {
         blocks.push(Block::Heading { level: 1, text: step_title(texts, part) });
-        blocks.push(days(texts, part));
+        blocks.push(days(desk, texts, part));
         blocks.push(next(desk, texts));
         blocks.extend(sling::bar(desk, texts, parts));
         blocks.extend(rules(desk, texts, part));
@@ -104,16 +128,11 @@ fn first_page(desk: &Desk<'_>, texts: &Texts<'_>, parts: &[Part<'_>]) -> Vec<Blo
     blocks
 }
 
-/// From when until when a step is open.
-fn days(texts: &Texts<'_>, part: &Part<'_>) -> Block {
-    match part.until() {
-        Some((_, until)) => texts.paragraph(
-            Tone::Lead,
-            "handout-now",
-            &[("from", texts.date(part.from()).into()), ("until", texts.date(until).into())],
-        ),
-        None => texts.paragraph(Tone::Lead, "handout-now-open-end", &[("from", texts.date(part.from()).into())]),
-    }
+/// From when a step is open; until when is told by [`next`], because its rules go on.
+fn days(desk: &Desk<'_>, texts: &Texts<'_>, part: &Part<'_>) -> Block {
+    let is_frozen = desk.prescription.today.as_ref().is_some_and(|today| today.basis == plan::TodayBasis::Frozen);
+    let id = if is_frozen { "handout-now-frozen" } else { "handout-now" };
+    texts.paragraph(Tone::Lead, id, &[("from", texts.date(part.from()).into())])
 }
 
 /// "Step 2: The arm is moved"; a stage without words of its own is the next step.
@@ -127,9 +146,13 @@ pub(crate) fn step_title(texts: &Texts<'_>, part: &Part<'_>) -> String {
 /// The one line about what comes next.
 fn next(desk: &Desk<'_>, texts: &Texts<'_>) -> Block {
     let today = desk.prescription.today.as_ref();
+    let is_opened = |id: &str| desk.prescription.stages.iter().any(|stage| stage.id == id && stage.opened);
     let text = match today.and_then(|today| today.not_before.as_ref().map(|next| (today.basis, next))) {
         None => return texts.paragraph(Tone::Plain, "handout-last", &[]),
         Some((plan::TodayBasis::Frozen, _)) => vec![texts.get("handout-frozen")],
+        Some((plan::TodayBasis::Opened, next)) if is_opened(&next.stage) => {
+            vec![texts.with("handout-next-opened", &[("date", texts.date(next.date).into())])]
+        }
         Some((plan::TodayBasis::Opened, next)) => {
             let next = texts.with("handout-next", &[("date", texts.date(next.date).into())]);
             vec![format!("{next} {}", texts.get("handout-after"))]
@@ -140,7 +163,7 @@ fn next(desk: &Desk<'_>, texts: &Texts<'_>) -> Block {
 
 /// What may be done and what not, and what changes inside the step.
 fn rules(desk: &Desk<'_>, texts: &Texts<'_>, part: &Part<'_>) -> Vec<Block> {
-    let of = |period: &Period<'_>| Points::of(period, desk.messages);
+    let of = |period: &Period<'_>| Points::of(period, desk.messages, desk.other_arm());
     let mut before = of(&part.periods[0]);
     let mut blocks = lists(texts, &before, "handout-may-title", "handout-not-title");
     for period in part.periods.iter().skip(1) {
@@ -172,19 +195,33 @@ fn lists(texts: &Texts<'_>, points: &Points, may: &str, not: &str) -> Vec<Block>
 }
 
 /// Block, tablets, ice, washing and sleep: for a plan that begins on the day of surgery.
-fn first_nights(desk: &Desk<'_>, texts: &Texts<'_>, numbers: Numbers<'_>) -> Vec<Block> {
+fn first_nights(desk: &Desk<'_>, texts: &Texts<'_>, parts: &[Part<'_>], numbers: Numbers<'_>) -> Vec<Block> {
     let told = first_days::told(desk.prescription.operated_on, desk.settings, numbers, desk.messages);
     let mut blocks = vec![
         Block::PageBreak,
         texts.heading(1, "handout-nights-title"),
         texts.paragraph(Tone::Plain, "handout-nights-intro", &[]),
     ];
+    let period = parts.first().and_then(|part| part.periods.first());
+    let mut left_out: Vec<&str> = Vec::new();
+    if period.is_some_and(|period| period.sling.wear != plan::Wear::Always) {
+        left_out.push("first-days-sleep-sling");
+    }
+    // A plan that lets the arm be raised at once would be contradicted by these.
+    let raise = body::Key::any(body::Joint::Shoulder, body::Movement::ForwardElevation, body::Mode::Active);
+    if period.is_some_and(|period| period.allowed(raise) != plan::Allowed::No) {
+        left_out.extend(["first-days-wash-armpit", "first-days-wash-dress"]);
+    }
     // Where the first gate comes before the wound is looked at, the visits do not name that day.
     let names_wound = crate::visits::of_patient(desk).any(|visit| visit.purpose == WOUND);
     let wanted = |title: &str| FIRST_NIGHTS.contains(&title) || (title == "first-days-visit-title" && !names_wound);
     for section in SECTIONS.iter().filter(|section| wanted(section.title_id)) {
-        blocks.extend(first_days::section(section, texts, desk.settings, &told));
+        blocks.extend(first_days::section(section, texts, desk.settings, &told, &left_out));
     }
+    let alone = ALONE.iter().map(|id| texts.get(id)).collect();
+    blocks.push(Block::Together {
+        blocks: vec![texts.heading(2, "handout-alone-title"), Block::List { mark: ListMark::Dot, items: alone }],
+    });
     blocks
 }
 
@@ -199,14 +236,27 @@ fn step(
     let mut blocks = Vec::new();
     if place == Place::Later {
         blocks.push(Block::Heading { level: 1, text: step_title(texts, part) });
-        blocks.push(days(texts, part));
+        let from = [("from", texts.date(part.from()).into())];
+        blocks.push(texts.paragraph(Tone::Lead, "handout-later", &from));
         blocks.extend(rules(desk, texts, part));
     }
     blocks.push(texts.heading(1, "handout-sling-title"));
     blocks.extend(sling::sentences(texts, part));
+    let begins_without = part.periods[0].sling.wear != plan::Wear::Always;
+    if place == Place::First(Numbness::Expected) && begins_without {
+        blocks.push(texts.paragraph(Tone::Strong, "handout-sling-numb", &[]));
+    }
     if part.periods.iter().any(|period| period.sling.wear == plan::Wear::Always) {
-        blocks.push(Block::List { mark: ListMark::Number, items: sling_steps(texts, part) });
-        let ids = ["first-days-sling-wedge", "first-days-sling-skin", "first-days-sling-balance"];
+        let position = part.periods[0].sling.position;
+        blocks.push(texts.heading(3, "handout-sling-off-title"));
+        blocks.push(Block::List { mark: ListMark::Number, items: care_steps(texts, "care-sling-off-hang") });
+        blocks.push(texts.heading(3, "handout-sling-on-title"));
+        blocks.push(Block::List { mark: ListMark::Number, items: care_steps(texts, sling::care_pose(position)) });
+        if position == plan::SlingPosition::Neutral {
+            blocks.push(texts.paragraph(Tone::Plain, "handout-sling-no-pillow", &[]));
+        }
+        let ids =
+            ["first-days-sling-fit", "first-days-sling-wedge", "first-days-sling-skin", "first-days-sling-balance"];
         blocks.extend(ids.map(|id| texts.paragraph(Tone::Plain, id, &[])));
     }
     blocks.push(texts.heading(1, "handout-exercises-title"));
@@ -214,10 +264,16 @@ fn step(
     if bands.is_empty() {
         blocks.push(texts.paragraph(Tone::Plain, "handout-exercises-none", &[]));
     } else {
+        if place == Place::First(Numbness::Expected) {
+            blocks.push(texts.paragraph(Tone::Strong, "handout-exercises-numb", &[]));
+        }
         let told = calls::told(desk.settings, desk.messages.language());
         blocks.push(texts.paragraph(Tone::Plain, "handout-exercises-how", &told));
         if part.periods.iter().any(|period| period.sling.wear == plan::Wear::Always) {
             blocks.push(texts.paragraph(Tone::Plain, "handout-exercises-sling", &[]));
+        }
+        if part.periods.iter().flat_map(|period| period.exercises).any(|line| line.target.is_some()) {
+            blocks.push(texts.paragraph(Tone::Plain, "handout-exercises-home", &[]));
         }
         blocks.push(texts.paragraph(Tone::Strong, "handout-exercises-missed", &[]));
         blocks.push(texts.paragraph(Tone::Strong, "handout-stricter", &[]));
@@ -228,8 +284,7 @@ fn step(
     blocks
 }
 
-fn sling_steps(texts: &Texts<'_>, part: &Part<'_>) -> Vec<String> {
-    let pose = sling::care_pose(part.periods[0].sling.position);
+fn care_steps(texts: &Texts<'_>, pose: &str) -> Vec<String> {
     let names = texts.messages.attributes(pose);
     names
         .iter()

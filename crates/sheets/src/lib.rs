@@ -44,11 +44,11 @@ pub use document::{
     Band, Block, Cell, Column, Document, Fact, Field, ListMark, Print, Reader, Shade, Side, Size, SlingRun, StageRun,
     TickRow, Tone,
 };
-pub use first_days::{first_days, first_days_told};
+pub use first_days::{first_days, first_days_told, tablets};
 pub use handout::handout;
 pub use letter::letter;
 pub use parts::{Part, Period, parts};
-pub use points::{Point, Points};
+pub use points::{OtherArm, Point, Points};
 pub use surgeon::surgeon_page;
 pub use visits::of_patient as visits_of_patient;
 pub use work::work_note;

@@ -25,6 +25,25 @@ pub struct Points {
     pub not: Vec<Point>,
 }
 
+/// Whether the other arm can help the operated one.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum OtherArm {
+    /// It is sound.
+    Helps,
+    /// It is painful, operated, or not known: somebody else has to help.
+    Rests,
+}
+
+impl OtherArm {
+    /// What the texts ask for.
+    pub(crate) const fn word(self) -> &'static str {
+        match self {
+            Self::Helps => "helps",
+            Self::Rests => "rests",
+        }
+    }
+}
+
 /// Movements of the shoulder that a patient knows by one word.
 struct Way {
     /// The middle of its message ids.
@@ -53,8 +72,8 @@ const MOVED: [Mode; 3] = [Mode::Passive, Mode::ActiveAssisted, Mode::Active];
 
 impl Points {
     /// The sentences of a period.
-    pub fn of(period: &Period<'_>, messages: &Messages) -> Self {
-        let mut writer = Writer { period, messages, points: Self::default() };
+    pub fn of(period: &Period<'_>, messages: &Messages, other: OtherArm) -> Self {
+        let mut writer = Writer { period, messages, other, points: Self::default() };
         writer.shoulder();
         writer.effort_and_loads();
         writer.below_the_shoulder();
@@ -73,6 +92,7 @@ impl Points {
 struct Writer<'w> {
     period: &'w Period<'w>,
     messages: &'w Messages,
+    other: OtherArm,
     points: Points,
 }
 
@@ -308,7 +328,9 @@ impl Writer<'_> {
     }
 
     fn may(&mut self, word: &str, told: &[(&str, Argument<'_>)], claims: Vec<(Key, Allowed)>) {
-        let text = self.messages.text(&format!("handout-may-{word}"), told);
+        let all: Vec<(&str, Argument<'_>)> =
+            told.iter().cloned().chain([("other", self.other.word().into())]).collect();
+        let text = self.messages.text(&format!("handout-may-{word}"), &all);
         self.points.may.push(Point { text, claims });
     }
 

@@ -1,7 +1,6 @@
 //! The sling of what is opened: its bar, and what to do with it.
 
-use plan::{SlingLine, SlingPosition, Wear};
-use quantity::PostoperativeDay;
+use plan::{SlingLine, SlingPosition, TodayBasis, Wear};
 
 use crate::desk::Desk;
 use crate::document::{Block, SlingRun, Tone};
@@ -25,8 +24,14 @@ pub(crate) fn bar(desk: &Desk<'_>, texts: &Texts<'_>, parts: &[Part<'_>]) -> Opt
         Some(run) if run.wear == wear.name() => run.until_day = until,
         _ => runs.push(SlingRun { from_day: from, until_day: until, wear: wear.name(), shown: texts.get(word(wear)) }),
     };
+    // While a gate waits, the sling that was worn before it goes on.
+    let waiting = desk.prescription.today.as_ref().filter(|today| today.basis == TodayBasis::Frozen);
+    let gate = waiting.and_then(|today| today.not_before.as_ref()).map_or(first, |next| next.day.count()).min(first);
     for span in &desk.prescription.spans {
-        push(span.from_day.count(), span.until_day.count().min(first), span.sling.wear);
+        push(span.from_day.count(), span.until_day.count().min(gate), span.sling.wear);
+    }
+    if let Some(today) = waiting {
+        push(gate, first, today.sling.wear);
     }
     let periods = || parts.iter().flat_map(|part| &part.periods);
     for period in periods() {
@@ -42,8 +47,15 @@ pub(crate) fn bar(desk: &Desk<'_>, texts: &Texts<'_>, parts: &[Part<'_>]) -> Opt
             dates.push((day.count(), texts.date(date)));
         }
     }
+    // What is worn to the end of the line is worn beyond it: an end would be read as leave to stop.
+    if let Some(last) = runs.last_mut() {
+        last.shown = match last.wear {
+            "always" => texts.get("handout-sling-bar-always-on"),
+            "weaning" => texts.get("handout-sling-bar-weaning-on"),
+            _ => last.shown.clone(),
+        };
+    }
     let told: Vec<String> = runs.iter().map(|run| run.shown.clone()).collect();
-    let today = PostoperativeDay::of(desk.issued_on, desk.prescription.operated_on).map_or(0, PostoperativeDay::count);
     Some(Block::RecoveryLine {
         alt: texts.with("handout-sling-bar-alt", &[("text", told.join(", ").into())]),
         week: texts.get("handout-sling-bar-week"),
@@ -52,7 +64,7 @@ pub(crate) fn bar(desk: &Desk<'_>, texts: &Texts<'_>, parts: &[Part<'_>]) -> Opt
         sling: runs,
         stages: Vec::new(),
         dates,
-        mark: (today > 0 && today < until).then(|| (today, texts.get("handout-today"))),
+        mark: None,
     })
 }
 

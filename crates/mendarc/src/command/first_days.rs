@@ -46,12 +46,17 @@ pub fn run(arguments: &FirstDays) -> Outcome {
         return inputs.fail(schema, arguments.json);
     }
     let told = sheets::first_days_told(date, side, &settings, &messages);
+    let tablets =
+        |title: &str| (title == "first-days-tablets-title").then(|| sheets::tablets(&settings, &messages)).flatten();
     let sections: Vec<json::SheetSection> = SECTIONS
         .iter()
         .map(|section| json::SheetSection {
             title: messages.text(section.title_id, &told),
             list: section.shape == Shape::List,
-            paragraphs: section.paragraph_ids.iter().map(|id| messages.text(id, &told)).collect(),
+            paragraphs: tablets(section.title_id)
+                .into_iter()
+                .chain(section.paragraph_ids.iter().map(|id| messages.text(id, &told)))
+                .collect(),
         })
         .collect();
     let text = sheet(&sections, &messages);

@@ -2,6 +2,7 @@
 //! not opened.
 
 use diagnostic::Sink;
+use jiff::ToSpan as _;
 use jiff::civil::Date;
 use plan::Allowed;
 use prescription::{Answer, Case};
@@ -17,6 +18,7 @@ use crate::world::World;
 #[derive(Default)]
 struct Seen {
     handouts: usize,
+    frozen: usize,
     claims: usize,
     answers: usize,
     hardest_grade: f32,
@@ -38,31 +40,45 @@ fn every_handout_holds() {
                 continue;
             }
             let name = format!("{file}:{}", step.line);
-            let made = world.with_desk(&english, |case, desk| {
-                let handout = sheets::handout(desk).unwrap_or_else(|fault| panic!("{name}: {fault:?}"));
-                let in_spanish = sheets::handout(&Desk { messages: &spanish, ..*desk }).expect("the same numbers");
-                seen.handouts += 1;
-                every_text_is_there(&name, &handout);
-                every_text_is_there(&name, &in_spanish);
-                for letter in [sheets::letter(desk), sheets::surgeon_page(desk, "0"), sheets::work_note(desk)] {
-                    every_text_is_there(&name, &letter);
-                }
-                is_easy_to_read(&name, &handout, &in_spanish, &mut seen);
-                nothing_unopened_has_a_date(&name, desk, &handout, Language::English);
-                nothing_unopened_has_a_date(&name, desk, &in_spanish, Language::Spanish);
-                seen.answers += no_answer_is_looser_than_the_day(&name, case, desk);
-                seen.claims += no_sentence_is_looser_than_the_limits(&name, desk, &english);
-            });
-            assert!(made.is_some(), "{name}: a prescription without a desk");
+            // As it is issued, and a week after the gate that nobody has opened.
+            let judge = |on: Option<Date>, seen: &mut Seen| {
+                world.with_desk(&english, on, |case, desk| {
+                    holds(&name, case, desk, [&english, &spanish], seen);
+                    desk.prescription.stages.iter().find(|stage| !stage.opened).map(|stage| stage.from)
+                })
+            };
+            let gate = judge(None, &mut seen);
+            assert!(gate.is_some(), "{name}: a prescription without a desk");
+            if let Some(late) = gate.flatten().and_then(|gate| gate.checked_add(7.days()).ok()) {
+                assert!(judge(Some(late), &mut seen).is_some(), "{name}: no desk a week after the gate");
+                seen.frozen += 1;
+            }
         }
     }
-    assert!(seen.handouts > 150, "only {} handouts", seen.handouts);
+    assert!(seen.frozen > 100, "only {} waiting gates", seen.frozen);
+    assert!(seen.handouts > 300, "only {} handouts", seen.handouts);
     assert!(seen.claims > 5000, "only {} claims", seen.claims);
     assert!(seen.answers > 20_000, "only {} answers", seen.answers);
     println!(
         "{} handouts, {} claims, {} answers; hardest: grade {:.2}, SMOG {:.2}, Spanish {:.1}",
         seen.handouts, seen.claims, seen.answers, seen.hardest_grade, seen.hardest_smog, seen.hardest_spanish
     );
+}
+
+fn holds(name: &str, case: &Case<'_>, desk: &Desk<'_>, [english, spanish]: [&Messages; 2], seen: &mut Seen) {
+    let handout = sheets::handout(desk).unwrap_or_else(|fault| panic!("{name}: {fault:?}"));
+    let in_spanish = sheets::handout(&Desk { messages: spanish, ..*desk }).expect("the same numbers");
+    seen.handouts += 1;
+    every_text_is_there(name, &handout);
+    every_text_is_there(name, &in_spanish);
+    for letter in [sheets::letter(desk), sheets::surgeon_page(desk, "0"), sheets::work_note(desk)] {
+        every_text_is_there(name, &letter);
+    }
+    is_easy_to_read(name, &handout, &in_spanish, seen);
+    nothing_unopened_has_a_date(name, desk, &handout, Language::English);
+    nothing_unopened_has_a_date(name, desk, &in_spanish, Language::Spanish);
+    seen.answers += no_answer_is_looser_than_the_day(name, case, desk);
+    seen.claims += no_sentence_is_looser_than_the_limits(name, desk, english);
 }
 
 /// Every text is a message that exists, with everything it asks for.
@@ -91,7 +107,7 @@ fn is_easy_to_read(name: &str, english: &Document, spanish: &Document, seen: &mu
 fn no_sentence_is_looser_than_the_limits(name: &str, desk: &Desk<'_>, messages: &Messages) -> usize {
     let mut compared = 0;
     for period in desk.parts().iter().flat_map(|part| &part.periods) {
-        let points = Points::of(period, messages);
+        let points = Points::of(period, messages, desk.other_arm());
         assert!(!points.may.is_empty() || !points.not.is_empty(), "{name}: nothing is said");
         for point in &points.may {
             assert!(!point.claims.is_empty(), "{name}: {} claims nothing", point.text);

@@ -105,13 +105,14 @@ impl<'s> World<'s> {
     pub fn with_desk<T>(
         &self,
         messages: &wording::Messages,
+        on: Option<Date>,
         then: impl FnOnce(&Case<'_>, &sheets::Desk<'_>) -> T,
     ) -> Option<T> {
         let mut settings = self.settings.clone();
         settings.contact.day.get_or_insert_with(|| "555-0100".into());
         settings.contact.night.get_or_insert_with(|| "555-0101".into());
         let mut sink = Sink::new();
-        self.with_case(self.asked_on, |case| {
+        self.with_case(on.or(self.asked_on), |case| {
             let case = Case { settings: &settings, ..*case };
             mendarc::desk::with_desk(&case, messages, &mut sink, |desk| then(&case, desk))
         })
