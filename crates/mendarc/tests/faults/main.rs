@@ -24,6 +24,7 @@ mod lines;
 mod one_day;
 #[path = "../cases/story.rs"]
 mod story;
+#[allow(dead_code, reason = "sheets are looked at with the stories, and not for every fault")]
 #[path = "../cases/world.rs"]
 mod world;
 
