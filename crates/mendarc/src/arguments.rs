@@ -13,7 +13,7 @@ practice decide. Not an emergency service; not for time-critical use.";
     name = "mendarc",
     version,
     about = "From the operative record of a shoulder repair to a dated prescription, every line with its reason",
-    before_help = "Examples:\n  mendarc prescribe examples/small-cuff.toml\n  mendarc prescribe examples/small-cuff.toml --why\n  mendarc may drive examples/small-cuff.toml --on 2026-04-20\n  mendarc explain staged-passive-start",
+    before_help = "Examples:\n  mendarc prescribe examples/small-cuff.toml --settings examples/practice.toml --out small-cuff\n  mendarc prescribe examples/small-cuff.toml --why\n  mendarc may drive examples/small-cuff.toml --on 2026-04-20\n  mendarc explain staged-passive-start",
     after_help = CAUTIONS,
     max_term_width = 100
 )]
@@ -26,14 +26,14 @@ pub struct Cli {
 pub enum Command {
     /// Make the dated prescription of an operative record
     #[command(
-        before_help = "Examples:\n  mendarc prescribe record.toml\n  mendarc prescribe record.toml --settings practice.toml --why\n  mendarc prescribe record.toml --opened opened.toml --on 2026-04-20 --json",
+        before_help = "Examples:\n  mendarc prescribe record.toml\n  mendarc prescribe record.toml --settings practice.toml --out folder\n  mendarc prescribe record.toml --settings practice.toml --why\n  mendarc prescribe record.toml --opened opened.toml --on 2026-04-20 --json",
         after_help = CAUTIONS
     )]
     Prescribe(Prescribe),
     /// Print the sheet for going home, from date and side alone
     #[command(
         name = "first-days",
-        before_help = "Example:\n  mendarc first-days --date 2026-03-02 --side right --settings practice.toml",
+        before_help = "Example:\n  mendarc first-days --date 2026-03-02 --side right --settings practice.toml --out folder",
         after_help = CAUTIONS
     )]
     FirstDays(FirstDays),
@@ -91,7 +91,7 @@ pub struct Prescribe {
     /// Print one JSON document
     #[arg(long)]
     pub json: bool,
-    /// Write prescription.json into this folder
+    /// Write handout, letters, work note, calendar and prescription.json into this folder
     #[arg(long, value_name = "DIR")]
     pub out: Option<PathBuf>,
     /// The language of what patients read
@@ -110,7 +110,7 @@ pub struct FirstDays {
     /// The surgeon's settings: whom to call by day and by night
     #[arg(long, value_name = "FILE")]
     pub settings: Option<PathBuf>,
-    /// Write first-days.txt into this folder
+    /// Write first-days.pdf and first-days.txt into this folder
     #[arg(long, value_name = "DIR")]
     pub out: Option<PathBuf>,
     /// Print one JSON document

@@ -64,6 +64,12 @@ pub fn print_page(text: &str) -> Outcome {
     write_all(|out| write!(anstream::AutoStream::auto(out), "{text}"))
 }
 
+/// Says what was done, to stderr: stdout is for the document.
+pub fn tell(text: &str) {
+    // Where nobody listens, nothing is lost but the remark.
+    let _ = writeln!(std::io::stderr(), "{text}");
+}
+
 fn write_all(write: impl FnOnce(std::io::StdoutLock<'static>) -> std::io::Result<()>) -> Outcome {
     let written = write(std::io::stdout().lock()).and_then(|()| std::io::stdout().flush());
     match written {

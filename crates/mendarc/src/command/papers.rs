@@ -16,7 +16,7 @@ use crate::json;
 /// The time of day that stamps a calendar; the day is that of issue.
 const STAMP: Time = Time::midnight();
 
-/// Puts everything of a prescription into a folder.
+/// Puts everything of a prescription into a folder; gives the names of its files.
 ///
 /// # Errors
 /// What could not be written; then nothing was. A handout without both numbers is left out, and the others are
@@ -28,7 +28,7 @@ pub fn write(
     english: &Messages,
     json: &str,
     sink: &mut Sink,
-) -> Result<(), Diagnostic> {
+) -> Result<Vec<String>, Diagnostic> {
     // What is to be said of the case was said when it was prescribed a moment ago.
     let mut said = Sink::new();
     with_desk(case, english, &mut said, |desk| put(folder, desk, patient, json, sink)).unwrap_or_else(|| {
@@ -37,7 +37,13 @@ pub fn write(
     })
 }
 
-fn put(folder: &Path, desk: &Desk<'_>, patient: &Messages, json: &str, sink: &mut Sink) -> Result<(), Diagnostic> {
+fn put(
+    folder: &Path,
+    desk: &Desk<'_>,
+    patient: &Messages,
+    json: &str,
+    sink: &mut Sink,
+) -> Result<Vec<String>, Diagnostic> {
     let mut folder = Folder::open(folder)?;
     folder.put("prescription.json", json.as_bytes())?;
     let calendar = calendar(desk, patient, &folder, sink)?;

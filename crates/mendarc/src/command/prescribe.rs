@@ -8,7 +8,7 @@ use crate::arguments::Prescribe;
 use crate::command::inputs::Inputs;
 use crate::command::papers;
 use crate::json;
-use crate::outcome::{Outcome, print, print_page};
+use crate::outcome::{Outcome, print, print_page, tell};
 use crate::shelf::Shelf;
 use crate::view;
 
@@ -72,9 +72,13 @@ pub fn run(arguments: &Prescribe) -> Outcome {
             papers::write(folder, &case, &patient, &shelf.messages, &text, &mut found)
         };
         inputs.sink.extend(found.into_sorted());
-        if let Err(fault) = written {
-            inputs.cannot_write(fault);
-            return inputs.fail(schema, arguments.json);
+        match written {
+            Ok(names) if !arguments.json => tell(&format!("wrote {} to {}", names.join(", "), folder.display())),
+            Ok(_) => {}
+            Err(fault) => {
+                inputs.cannot_write(fault);
+                return inputs.fail(schema, arguments.json);
+            }
         }
         document.say(inputs.sink.found(), &inputs.sources);
     }

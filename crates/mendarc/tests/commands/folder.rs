@@ -187,3 +187,37 @@ fn a_full_disk_leaves_what_was_there() {
     let after: Vec<Vec<u8>> = ALL.iter().map(|name| read(&folder, name)).collect();
     assert!(before == after, "the older files are as they were");
 }
+
+/// Two patients' sheets never stand in one folder, and what a killed run left goes.
+#[test]
+fn runs_into_one_folder_wait_for_each_other() {
+    let files = Written::new();
+    let folder = files.path("out");
+    std::fs::create_dir(&folder).expect("a folder");
+    std::fs::write(format!("{folder}/.patient.pdf.1.unfinished"), "half").expect("a file");
+    let runs: Vec<_> = ["small-cuff", "large-cuff", "subscapularis"]
+        .map(|name| {
+            let mut command = Command::new(assert_cmd::cargo::cargo_bin!("mendarc"));
+            let record = format!("examples/{name}.toml");
+            let arguments = ["prescribe", &record, "--settings", PRACTICE, "--out", &folder];
+            let run = command.current_dir(root()).args(arguments).stdout(std::process::Stdio::null()).spawn();
+            run.expect("the binary runs")
+        })
+        .into_iter()
+        .collect();
+    for mut run in runs {
+        assert!(run.wait().expect("it ends").success());
+    }
+    assert_eq!(names(&folder), ALL);
+    // The hash on the surgeon's page is too deep in a PDF to read here; the calendar's ids are of the JSON's patient.
+    let json: Value = serde_json::from_slice(&read(&folder, "prescription.json")).expect("it is JSON");
+    let subject = exchange::calendar::Subject {
+        patient: json["operation"]["patient"].as_str(),
+        operated_on: json["operation"]["date"].as_str().expect("a date").parse().expect("a date"),
+        side: json["operation"]["side"].as_str().expect("a side"),
+        purpose: "wound",
+        order: 0,
+    };
+    let calendar = String::from_utf8(read(&folder, "visits.ics")).expect("text");
+    assert!(calendar.contains(&exchange::calendar::uid(&subject)), "{calendar}");
+}
