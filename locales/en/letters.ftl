@@ -12,30 +12,42 @@ letter-side = { $side ->
 letter-unnamed-practice = Practice and surgeon: written in by hand below
 letter-running = Letter to the therapist · { $side } · operated { $date }
 letter-running-with-id = Letter to the therapist · { $side } · operated { $date } · { $id }
-letter-to = To the treating physical therapist
-letter-valid = Valid until { $until }, the visit that decides on the next stage ({ $stage }). Nothing from its gate on is in force before the surgeon opens it and a new letter says so.
-letter-valid-without-visit = Valid until { $until }, the gate of the next stage ({ $stage }). Nothing from that day on is in force before the surgeon opens it and a new letter says so.
-letter-valid-waiting = The gate of the next stage ({ $stage }, { $gate }) has passed and the surgeon has not opened it. Each limit stays at the lowest value it has had since the day before that gate. A new letter follows when it is opened. Valid until { $until }.
-letter-valid-all-opened = Every stage is opened. Valid until { $until }, the end of the dated plan, unless a newer letter replaces it.
+letter-call = Call { $day }, at night { $night }, for: a pop or a fall; the wound opens, leaks or reddens; fever; new weakness or numbness; a cold or pale hand.
+letter-valid = Not valid unsigned. Valid until { $until }, the visit that decides on the next stage ({ $stage }). Nothing from its gate on is in force before the surgeon opens it and a new letter says so.
+letter-valid-without-visit = Not valid unsigned. Valid until { $until }, the gate of the next stage ({ $stage }). Nothing from that day on is in force before the surgeon opens it and a new letter says so.
+letter-valid-waiting = Not valid unsigned. The gate of the next stage ({ $stage }, { $gate }) has passed and the surgeon has not opened it. Each limit stays at the lowest value it has had since the day before that gate. A new letter follows when it is opened. Valid until { $until }.
+letter-valid-all-opened = Not valid unsigned. Every stage is opened. Valid until { $until }, the end of the dated plan, unless a newer letter replaces it.
 letter-box-title = The box of limits
 letter-box-alt = Limits of each group of movements from each day on
-letter-box-rule = Substitute any exercise inside this box. All hands-on work stays inside it too. What is not listed here or on page 2 is not allowed.
-letter-box-degrees = Degrees are the arm against the trunk; external rotation counts from the forearm straight ahead. Supine: only lying on the back. A column of a stage that is not open yet is for planning only.
+letter-box-rule = Substitute any exercise inside this box. All hands-on work stays inside it too. What is not listed here or under "The rest of the box" is not allowed.
+letter-box-legend = Elevation: forward and in the scapular plane. Passive: the operated arm does nothing; what the other arm drives wholly, by stick or pulley, is passive. Assisted: the operated arm helps. Isometric, other positions: every position that has no row of its own. Degrees count from the zero position: the arm hanging at the side, for external rotation the forearm straight ahead; a minus sign: that far short of it. Supine: only lying on the back. Sling neutral: forearm straight ahead. * No published source for a number or a day of this row: own choice or common practice. Planned, not open: for planning only.
 letter-done-alt = What was done, and the sling
-letter-frequency = { $times } times a week for { $weeks } weeks
+letter-frequency = { $times } times a week for { $weeks } weeks, from ____________
 letter-rest-title = The rest of the box: stretch, effort and resistance below the shoulder
 letter-orders-alt = Manual therapy, end-range stretch, pool and traction
 letter-as-the-surgeon-writes = as the surgeon writes:
 letter-no-order = no
 letter-yes-from = from { $from }
+letter-order-not-before = not before { $from }, inside the box{ $earlier ->
+    [yes] ; earlier than active motion: the surgeon's choice
+   *[no] {""}
+}
+letter-order-once-opened = not before { $from }, inside the box, and only once { $stage } is opened{ $earlier ->
+    [yes] ; earlier than active motion: the surgeon's choice
+   *[no] {""}
+}
+letter-order-held = stopped: hold until { $until }
+letter-order-waits = stopped: { $stage } is not opened
+letter-order-moved = ask the surgeon: the plan was moved
+letter-stretch-once-opened = not before { $from }, and only once { $stage } is opened
 letter-stretch-never = no
 letter-gates-alt = Gates with what is looked at before the surgeon opens them
+letter-gate-no-visit = not opened; next visit: to be made
 letter-questions = { $count ->
     [one] One question is
    *[other] { $count } questions are
 } still open and told in full on the next pages; { $blocking } to be answered before signing.
 letter-questions-full-title = Open questions in full
-letter-sign = Not valid unsigned.
 letter-sign-blocked = Not valid unsigned, and not to be signed while a question marked "before signing" is open.
 letter-strip-title = Send back with the patient, or by mail: ten answers
 letter-strip-text = Name ______________________ Label { $label } · { $shown }, operated { $date }. Measure only what is open. Stop at the limit of the day in the box, and write the number even where it is the limit.
@@ -46,6 +58,8 @@ letter-strip-from = degrees, from { $date } on
 letter-strip-worry = yes or no; if yes, call { $number } now
 letter-strip-worry-no-number = yes or no; if yes, call the practice now
 letter-reasons-title = Reasons and sources
+letter-home-title = Home exercises now, with their dose
+letter-home-none = None on this day.
 letter-reasons-text = Numbered as in the columns "why". Under "Evidence", where a source stands the value was read there; other values carry their mark.
 letter-evidence-title = Evidence
 letter-evidence-alt = Numbered values with their sources or marks
@@ -55,8 +69,8 @@ surgeon-title = Surgeon's page
 surgeon-running = Surgeon's page · { $side } · operated { $date }
 surgeon-running-with-id = Surgeon's page · { $side } · operated { $date } · { $id }
 surgeon-why-title = Why this protocol
-surgeon-index-score = Healing index { $score } of { $of }: { $meaning } ({ $evidence }).
-surgeon-index-range = Healing index { $low } to { $high } of { $of }: { $meaning } ({ $evidence }). Not recorded: { $missing }.
+surgeon-index-score = Healing index { $score } of { $of }: { $meaning } (pairing of score and share: own choice; { $evidence }).
+surgeon-index-range = Healing index { $low } to { $high } of { $of }: { $meaning } (pairing of score and share: own choice; { $evidence }). Not recorded: { $missing }.
 surgeon-blocked-title = Before signing
 surgeon-blocked = This page can't be signed while a question above blocks it.
 surgeon-questions-title = Open questions that could change a limit
@@ -71,16 +85,20 @@ surgeon-question-effect-degrees = could change { $count ->
     [one] one value
    *[other] { $count } values
 }, such as { $key } on days { $from } to { $until }, by up to { $degrees }°
+surgeon-question-effect-open = could change { $count ->
+    [one] one value
+   *[other] { $count } values
+}, such as { $key } on days { $from } to { $until }, between no and free
 surgeon-line-title = Recovery line
 surgeon-line-alt = Weeks from surgery, the sling as a bar, and the stages from gate to gate
 surgeon-cautions-title = Cautions
 surgeon-loosened-title = Loosened by the surgeon
 surgeon-outside = outside the proof: { $line }
-surgeon-moved = moved: { $line }
+surgeon-moved-title = Moved: holds and go-backs
 surgeon-settings-title = Differences from the built-in defaults by this surgeon's settings
 surgeon-settings-none = None: every built-in default holds.
 surgeon-box-title = Limits
-surgeon-box-rule = What is not listed is not allowed. Degrees are the arm against the trunk; external rotation counts from the forearm straight ahead.
+surgeon-box-rule = What is not listed is not allowed.
 surgeon-sling-title = Sling
 surgeon-exercises-title = Exercises: what is new and what ends
 surgeon-left-out-title = Left out, and why
@@ -91,6 +109,8 @@ surgeon-goals-alt = Goals with the day they are due
 surgeon-goals-text = A goal is no limit. One from memory warns of nothing until the surgeon adopts it.
 surgeon-returns-title = Return to activities
 surgeon-returns-alt = Activities with the first day their date and the limits allow
+surgeon-returns-shut-again = { $first }; shut again after it, for good from { $stays }
+surgeon-returns-not-again = { $first }; shut again after it, and for good on no dated day
 surgeon-visits-title = Visits
 surgeon-visits-alt = Visits with the day they are due and the clinic day
 surgeon-visits-no-days = No clinic days are set: each visit stands on the day it is due.
@@ -102,7 +122,7 @@ surgeon-marked-activities = Angles and loads that daily activities are held agai
 surgeon-marked-none = Every value on the patient's paper was read in a source.
 surgeon-marked-alt = Values without a source, with their marks
 surgeon-signature-title = Signature
-surgeon-sign = What is signed: the dated limits, exercises and sling inside the stages that are opened, for the { $side }, as the file prescription.json with this SHA-256 holds them. A later stage is opened by a new entry with name and date, never by this signature.
+surgeon-sign = Not valid unsigned. What is signed: the dated limits, exercises and sling inside the stages that are opened, for the { $side }, as the file prescription.json with this SHA-256 holds them. A later stage is opened by a new entry with name and date, never by this signature.
 surgeon-reasons-title = Every reason, by its number
 surgeon-reasons-text = Numbered as in the columns "why". Under "Evidence", where a source stands the value was read there; other values carry their mark.
 
@@ -118,16 +138,24 @@ work-intro = The person named here had an operation on the { $side ->
     [right] RIGHT
    *[other] (side not known)
     } arm on { $date }. The arm heals for months. Please plan the work by this note.
+work-intro-release = The person named here had an operation on the { $side ->
+    [left] LEFT
+    [right] RIGHT
+   *[other] (side not known)
+    } arm on { $date }. The joint is being moved again. Please plan the work by this note.
 work-rule = Each date is the first day it can be. It holds only when the surgeon's office has said so. What is not listed here is not allowed yet.
 work-review = We look again on { $date }. Ask for a new note then.
-work-review-no-date = We look again at the next visit. Ask for a new note then.
+work-review-no-date = We look again at the next visit, which is still to be made. Ask for a new note then.
 work-tasks-title = What can be done at work
+work-none-before = No work with this arm before { $date }.
+work-none-yet = No work with this arm until the surgeon's office says so.
 work-tasks-alt = Kinds of work with the first day they can be done
 work-task = Work
 work-earliest = Earliest
 work-review-head = Review
 work-desk-sling = Desk work with the sling on
 work-one-hand = Light work with the other hand only, sling on
+work-one-hand-no-sling = Light work with the other hand only
 work-desk-both = Desk work with both hands
 work-drive = Driving for work
 work-manual = Work with tools and both hands
@@ -144,7 +172,7 @@ work-lift-title = Lifting and carrying with this arm
 work-lift-text = What both hands lift together counts as lifted by this arm.
 work-lift-alt = The most this arm may lift, from day to day
 work-lift-from = From
-work-lift-before = Until the day before
+work-lift-before = Until
 work-lift-hand = Lift or carry
 work-lift-overhead = Above shoulder height
 work-lift-nothing = nothing
@@ -152,12 +180,18 @@ work-lift-most = up to { $kilograms } kg ({ $pounds } lb)
 work-lift-free = no set limit
 work-lift-open-end = until the surgeon says more
 work-lift-now = in force
-work-lift-earliest = at the earliest
+work-lift-earliest = planned, not open: ask
+work-lift-more = A line that is planned allows nothing yet. The next note says more.
 work-lift-holds = Holds
 work-sling-title = Sling
 work-sling-always = The sling is worn at work, all the time, until { $until } at the earliest.
 work-sling-always-open = The sling is worn at work, all the time, until the surgeon says more.
-work-sling-weaning = It comes off step by step from { $from }. It is off from { $until } at the earliest.
+work-sling-again = From { $from } it is worn all the time again, until { $until } at the earliest.
+work-sling-weaning = From { $from } at the earliest it comes off step by step.
+work-sling-weaning-now = The sling comes off step by step, until { $until } at the earliest.
 work-sling-weaning-open = It comes off step by step, as the surgeon says.
+work-sling-weaning-again = From { $from } it is worn again, and comes off step by step.
+work-sling-off = It is off from { $from } at the earliest.
 work-sling-none = No sling is needed.
+work-sign-blocked = Not valid unsigned, and not to be signed while a question marked "before signing" is open. If work hurts the arm, stop it and call the practice.
 work-sign = Not valid unsigned. If work hurts the arm, stop it and call the practice.

@@ -3,7 +3,7 @@
 activity-desk-work = Trabajar en un escritorio con el cabestrillo puesto
     .how = Escriba con la otra mano. La mano operada puede descansar en la mesa, en el cabestrillo.
 
-activity-type-with-sling = Escribir en el teclado con las dos manos, cabestrillo puesto
+activity-type-with-sling = Escribir un rato corto en el teclado, cabestrillo puesto
     .how = Acerque el teclado a la mano. No estire el brazo hacia él.
 
 activity-write = Escribir a mano, cabestrillo puesto
@@ -36,10 +36,10 @@ activity-wash-body = Lavarse el cuerpo con la mano operada
 activity-shower = Ducharse con el brazo colgando
     .how = Mantenga la herida cubierta hasta que esté sana. Deje colgar el brazo junto al cuerpo.
 
-activity-wash-hair = Lavarse el pelo con las dos manos
+activity-wash-hair = Lavarse el pelo con las dos manos, con el cuerpo recto
     .how = Es más fácil si se inclina hacia delante.
 
-activity-wash-hair-leaning = Lavarse el pelo con el cuerpo inclinado
+activity-wash-hair-leaning = Lavarse el pelo con las dos manos, con el cuerpo inclinado
     .how = Baje la cabeza hacia las manos.
 
 activity-comb-hair = Peinarse con la mano operada
@@ -61,7 +61,7 @@ activity-pullover = Ponerse una prenda por la cabeza
     .until = Hasta entonces, lleve camisas que se abren por delante.
 
 activity-jacket = Ponerse una chaqueta sin ayuda
-    .how = Primero el brazo operado. Deje que alguien sostenga la chaqueta.
+    .how = Primero el brazo operado.
 
 activity-bra-fasten = Cerrar el sostén por detrás
     .until = Ciérrelo por delante y gírelo, con la otra mano.
@@ -70,11 +70,12 @@ activity-lower-clothes = Subir los pantalones y ponerse los calcetines con las d
     .until = Siéntese. Hasta entonces, use la otra mano.
 
 activity-sleep-operated-side = Dormir sobre el lado operado
+    .until = Duerma boca arriba o sobre el otro lado.
 
 activity-eat = Comer con la mano operada
     .until = Apoye el codo en la mesa. Hasta entonces, use la otra mano.
 
-activity-drink-cup = Beber de una taza a medio llenar
+activity-drink-cup = Beber de una taza a medio llenar con la mano operada
     .how = Llénela hasta la mitad. Ponga la otra mano debajo.
 
 activity-type = Escribir en el teclado con las dos manos, sin cabestrillo
@@ -86,7 +87,7 @@ activity-desk-work-both-hands = Trabajar en un escritorio con las dos manos
 activity-phone-call = Sostener el teléfono en la oreja con la mano operada
     .until = Hasta entonces, use el altavoz o la otra mano.
 
-activity-kettle = Levantar un hervidor a medio llenar
+activity-kettle = Levantar un hervidor a medio llenar con la mano operada
     .until = Llene una taza cada vez. Hasta entonces, use la otra mano.
 
 activity-cook = Cocinar con las dos manos
@@ -98,7 +99,7 @@ activity-reach-shelf = Alcanzar un estante alto con la mano vacía
 activity-put-on-shelf = Poner algo en un estante alto
     .until = Use un escalón y las dos manos.
 
-activity-sweep = Barrer el suelo
+activity-sweep = Barrer el suelo con las dos manos
     .how = Muévase con los pies, no con los brazos.
 
 activity-vacuum = Pasar la aspiradora con la mano operada
@@ -135,9 +136,10 @@ activity-garden = Trabajar en el jardín
     .how = Empiece con trabajo corto y ligero, cerca del cuerpo.
 
 activity-seat-belt = Alcanzar el cinturón del auto con la mano operada
-    .how = Pase el cinturón con la otra mano.
+    .until = Pase el cinturón con la otra mano.
 
 activity-drive = Conducir un auto
+    .until = Deje que conduzca otra persona.
     .how = Solo sin el cabestrillo y sin pastillas fuertes para el dolor. Debe poder frenar fuerte y girar rápido el volante. Pregunte a su seguro.
 
 activity-manual-work = Volver al trabajo manual

@@ -77,7 +77,7 @@ care-undress-shirt-last = Quitarse una camisa: el brazo operado al final
     .mistake-1 = Tirar del brazo hacia atrás.
 
 care-sling-off-hang = Quitarse el cabestrillo sin peligro
-    .start = Póngase de pie o siéntese. Sujete la muñeca operada con la otra mano.
+    .start = Siéntese. Sujete la muñeca operada con la otra mano.
     .step-1 = Abra las correas con la otra mano.
     .step-2 = Baje el antebrazo despacio hasta que el brazo cuelgue.
     .step-3 = Deje que cuelgue cerca del cuerpo.

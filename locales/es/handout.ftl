@@ -15,11 +15,12 @@ handout-running-head = Su plan tras la operación del hombro
 handout-page = Página { "{" }page{ "}" } de { "{" }pages{ "}" }
 handout-name = Nombre
 handout-birth = Fecha de nacimiento
+handout-not-yet-signed = Su cirujano todavía tiene que responder a una pregunta. Hasta entonces, use solo la hoja de sus primeros días en casa.
 handout-not-signed = Este plan vale solo cuando su cirujano lo ha firmado.
 handout-signature = Cirujano
 handout-signature-date = Fecha
-handout-foot = Día { $day } · Noche { $night } · Peligro: emergencias
-handout-care = Use este plan solo mientras le atiende su cirujano. Lo que le dice su cirujano va primero. Esta hoja no llama a nadie.
+handout-foot = Día { $day } · Noche { $night } · Peligro: número de emergencias
+handout-care = Use este plan solo mientras le atiende su cirujano. Lo que le dice su cirujano va primero. Este papel no puede pedir ayuda. Tiene que llamar usted.
 
 ## What is open now.
 
@@ -34,16 +35,18 @@ handout-stage-loading = El brazo gana fuerza
 handout-stage-other = El próximo paso
 
 handout-step = Paso { $number }: { $title }
-handout-now = Vale ahora, desde el { $from } hasta el { $until }.
-handout-now-open-end = Vale ahora, desde el { $from } en adelante.
-handout-after = Mientras no lo diga, siguen las mismas reglas.
+handout-now = Abierto desde el { $from }.
+handout-later = No empiece esto antes del { $from }.
+handout-now-frozen = Estas son sus reglas desde el { $from } en adelante.
+handout-next-opened = Su próximo paso empieza el { $date }. No haga nada de ese paso antes de ese día.
+handout-after = Mientras no lo diga, siguen estas reglas, también después de ese día.
 handout-frozen = Su próximo paso todavía no está abierto. Estas reglas valen hasta que la consulta de su cirujano le diga que siga.
 handout-next = Próximo paso: no antes del { $date }, y solo cuando la consulta de su cirujano lo diga.
 handout-last = Este es el último paso de su plan.
 handout-not-listed = ¿Algo no está en este plan? Entonces no lo haga todavía. Llame y pregunte.
 handout-no-pain = No tener dolor no quiere decir que ya esté sano. Las reglas siguen igual.
 handout-stricter = ¿Su terapeuta dice otra cosa? Haga lo más prudente y llámenos.
-handout-moved = Su cirujano ha cambiado las fechas de su plan. Tire las hojas viejas.
+handout-moved = Su cirujano ha cambiado las fechas de su plan. Tire los planes viejos.
 
 ## The sling.
 
@@ -51,16 +54,21 @@ handout-sling-title = Su cabestrillo
 handout-sling-always = Lleve el cabestrillo día y noche, también al dormir. Quíteselo solo para lavarse, para vestirse y para hacer sus ejercicios.
 handout-sling-weaning = Ahora lleve el cabestrillo un poco menos cada día. Empiece con una hora sin él. Déjeselo puesto entre mucha gente, en el autobús y al dormir. Hágalo así hasta el día de dejarlo.
 handout-sling-none = Ya no necesita el cabestrillo.
+handout-sling-numb = Primero, déjeselo puesto hasta que pueda sentir y mover todo el brazo.
+handout-sling-off-title = Para quitárselo
+handout-sling-on-title = Para ponérselo
+handout-sling-no-pillow = ¿Su cabestrillo no tiene almohada? Entonces deje descansar el antebrazo sobre el vientre y pregúntenos.
 handout-sling-from = Desde el { $date }: { $text }
 handout-sling-neutral = En el cabestrillo, la mano apunta recto hacia delante.
 handout-sling-internal = En el cabestrillo, el antebrazo descansa sobre el vientre.
 handout-sling-bar = Su cabestrillo
 handout-sling-bar-always = día y noche
+handout-sling-bar-always-on = día y noche, y sigue después
 handout-sling-bar-weaning = menos cada día
+handout-sling-bar-weaning-on = menos cada día, y sigue después
 handout-sling-bar-none = sin cabestrillo
 handout-sling-bar-week = Semana
 handout-sling-bar-alt = Una línea de semanas desde el día de la operación. { $text }
-handout-today = hoy
 
 ## May and may not.
 
@@ -71,12 +79,25 @@ handout-not-more-title = No haga (nuevo)
 handout-may-more-title = Puede (nuevo)
 
 handout-may-raise = { $mode ->
-    [carried] Deje que el brazo sano, una mesa o un terapeuta suban el brazo operado. El brazo operado no trabaja. { handout-how-high }
-    [helped] El brazo operado puede ayudar un poco mientras el brazo sano lo sube{ $lying ->
+    [carried] Deje que { handout-who-raises } suba el brazo operado. El brazo operado no trabaja. { handout-how-high }
+    [helped] El brazo operado puede ayudar un poco mientras { handout-who-helps } lo sube{ $lying ->
         [yes] , pero solo cuando usted está boca arriba
        *[no] {""}
     }. { handout-how-high }
    *[alone] Suba el brazo con su propia fuerza. { handout-how-high }
+}
+# Where the other arm can't help, somebody else has to. Subjects of a verb in the singular.
+handout-who = { $other ->
+    [helps] el otro brazo o un terapeuta
+   *[rests] un terapeuta
+}
+handout-who-raises = { $other ->
+    [helps] el otro brazo, una mesa o un terapeuta
+   *[rests] una mesa o un terapeuta
+}
+handout-who-helps = { $other ->
+    [helps] el otro brazo
+   *[rests] un terapeuta
 }
 handout-how-high = { $bound ->
     [free] Llegue hasta donde sea fácil.
@@ -93,24 +114,24 @@ handout-how-high = { $bound ->
     }
 }
 handout-may-raise-ahead = { $mode ->
-    [carried] Deje que el brazo sano, una mesa o un terapeuta suban el brazo operado recto hacia delante. El brazo operado no trabaja. { handout-how-high }
-    [helped] El brazo operado puede ayudar un poco mientras el brazo sano lo sube recto hacia delante{ $lying ->
+    [carried] Deje que { handout-who-raises } suba el brazo operado justo hacia delante. El brazo operado no trabaja. { handout-how-high }
+    [helped] El brazo operado puede ayudar un poco mientras { handout-who-helps } lo sube justo hacia delante{ $lying ->
         [yes] , pero solo cuando usted está boca arriba
        *[no] {""}
     }. { handout-how-high }
-   *[alone] Suba el brazo recto hacia delante con su propia fuerza. { handout-how-high }
+   *[alone] Suba el brazo justo hacia delante con su propia fuerza. { handout-how-high }
 }
 handout-may-raise-out = { $mode ->
-    [carried] Deje que el brazo sano, una mesa o un terapeuta suban el brazo operado a medio camino entre delante y el lado. El brazo operado no trabaja. { handout-how-high }
-    [helped] El brazo operado puede ayudar un poco mientras el brazo sano lo sube a medio camino entre delante y el lado{ $lying ->
+    [carried] Deje que { handout-who-raises } suba el brazo operado a medio camino entre delante y el lado. El brazo operado no trabaja. { handout-how-high }
+    [helped] El brazo operado puede ayudar un poco mientras { handout-who-helps } lo sube a medio camino entre delante y el lado{ $lying ->
         [yes] , pero solo cuando usted está boca arriba
        *[no] {""}
     }. { handout-how-high }
    *[alone] Suba el brazo con su propia fuerza, a medio camino entre delante y el lado. { handout-how-high }
 }
 handout-may-turn-out = { $mode ->
-    [carried] Deje que el brazo sano o un terapeuta giren el brazo operado hacia fuera. El codo queda pegado al cuerpo. El brazo operado no trabaja. { handout-how-far-out }
-    [helped] El brazo operado puede ayudar un poco mientras el brazo sano lo gira hacia fuera{ $lying ->
+    [carried] Deje que { handout-who } gire el brazo operado hacia fuera. El codo queda pegado al cuerpo. El brazo operado no trabaja. { handout-how-far-out }
+    [helped] El brazo operado puede ayudar un poco mientras { handout-who-helps } lo gira hacia fuera{ $lying ->
         [yes] , pero solo cuando usted está boca arriba
        *[no] {""}
     }. { handout-how-far-out }
@@ -129,33 +150,33 @@ handout-how-far-out = { $bound ->
     }
 }
 handout-may-side = { $mode ->
-    [carried] Deje que el brazo sano o un terapeuta lleven el brazo operado hacia el lado. El brazo operado no trabaja. { handout-how-high }
-    [helped] El brazo operado puede ayudar un poco mientras el brazo sano lo lleva hacia el lado. { handout-how-high }
+    [carried] Deje que { handout-who } lleve el brazo operado hacia el lado. El brazo operado no trabaja. { handout-how-high }
+    [helped] El brazo operado puede ayudar un poco mientras { handout-who-helps } lo lleva hacia el lado. { handout-how-high }
    *[alone] Lleve el brazo hacia el lado con su propia fuerza. { handout-how-high }
 }
 handout-may-across = { $mode ->
-    [carried] Deje que el brazo sano o un terapeuta crucen el brazo operado sobre el pecho. El brazo operado no trabaja. { handout-how-far }
-    [helped] El brazo operado puede ayudar un poco mientras el brazo sano lo cruza sobre el pecho. { handout-how-far }
+    [carried] Deje que { handout-who } cruce el brazo operado sobre el pecho. El brazo operado no trabaja. { handout-how-far }
+    [helped] El brazo operado puede ayudar un poco mientras { handout-who-helps } lo cruza sobre el pecho. { handout-how-far }
    *[alone] Cruce el brazo sobre el pecho con su propia fuerza. { handout-how-far }
 }
 handout-may-turn-in = { $mode ->
-    [carried] Deje que el brazo sano o un terapeuta giren el brazo operado hacia el vientre. El brazo operado no trabaja. { handout-how-far }
-    [helped] El brazo operado puede ayudar un poco mientras el brazo sano lo gira hacia dentro. { handout-how-far }
+    [carried] Deje que { handout-who } gire el brazo operado hacia el vientre. El brazo operado no trabaja. { handout-how-far }
+    [helped] El brazo operado puede ayudar un poco mientras { handout-who-helps } lo gira hacia dentro. { handout-how-far }
    *[alone] Gire el brazo hacia dentro con su propia fuerza. { handout-how-far }
 }
 handout-may-back = { $mode ->
-    [carried] Deje que el brazo sano o un terapeuta lleven el brazo operado hacia atrás. El brazo operado no trabaja. { handout-how-far }
-    [helped] El brazo operado puede ayudar un poco mientras el brazo sano lo lleva hacia atrás. { handout-how-far }
+    [carried] Deje que { handout-who } lleve el brazo operado hacia atrás. El brazo operado no trabaja. { handout-how-far }
+    [helped] El brazo operado puede ayudar un poco mientras { handout-who-helps } lo lleva hacia atrás. { handout-how-far }
    *[alone] Lleve el brazo hacia atrás con su propia fuerza. { handout-how-far }
 }
 handout-may-behind-back = { $mode ->
-    [carried] Deje que la mano sana lleve la mano operada detrás de la espalda. El brazo operado no trabaja.
-    [helped] El brazo operado puede ayudar un poco mientras la mano sana lo lleva detrás de la espalda.
+    [carried] Deje que { handout-who } lleve la mano operada detrás de la espalda. El brazo operado no trabaja.
+    [helped] El brazo operado puede ayudar un poco mientras { handout-who-helps } lo lleva detrás de la espalda.
    *[alone] Ponga la mano detrás de la espalda con su propia fuerza, hasta donde sea fácil.
 }
 handout-may-behind-head = { $mode ->
-    [carried] Deje que el brazo sano o un terapeuta suban la mano operada junto a la cabeza. El brazo operado no trabaja.
-    [helped] El brazo operado puede ayudar un poco mientras la mano sana lo sube junto a la cabeza.
+    [carried] Deje que { handout-who } suba la mano operada junto a la cabeza. El brazo operado no trabaja.
+    [helped] El brazo operado puede ayudar un poco mientras { handout-who-helps } lo sube junto a la cabeza.
    *[alone] Ponga la mano detrás de la cabeza, hasta donde sea fácil.
 }
 handout-how-far = { $bound ->
@@ -181,7 +202,7 @@ handout-may-lean = Apóyese en el brazo y empújese con él.
 handout-may-arm-below = Mueva los dedos, la muñeca y el codo, y gire la palma arriba y abajo.
 handout-may-hand = Mueva los dedos y la muñeca.
 handout-may-elbow = Doble y estire el codo.
-handout-may-elbow-carried = Deje que la mano sana doble y estire el codo operado. El brazo operado no trabaja.
+handout-may-elbow-carried = Deje que { handout-who } doble y estire el codo operado. El brazo operado no trabaja.
 handout-may-palm = Gire la palma arriba y abajo.
 handout-may-blade = Encoja los hombros y junte los omóplatos, mientras el brazo descansa.
 
@@ -190,14 +211,14 @@ handout-not-raise = No suba el brazo. No deje que nadie lo suba.
 handout-not-turn-out = No gire el brazo hacia fuera. No deje que nadie lo gire.
 handout-not-own-strength = No suba el brazo ni lo gire hacia fuera con su propia fuerza.
 handout-not-raise-alone = No suba el brazo con su propia fuerza.
-handout-not-raise-ahead = No suba el brazo recto hacia delante. No deje que nadie lo suba así.
-handout-not-raise-ahead-alone = No suba el brazo recto hacia delante con su propia fuerza.
+handout-not-raise-ahead = No suba el brazo justo hacia delante. No deje que nadie lo suba así.
+handout-not-raise-ahead-alone = No suba el brazo justo hacia delante con su propia fuerza.
 handout-not-raise-out = No suba el brazo por la línea a medio camino entre delante y el lado. No deje que nadie lo suba así.
 handout-not-raise-out-alone = No suba el brazo con su propia fuerza por la línea a medio camino entre delante y el lado.
 handout-not-turn-out-alone = No gire el brazo hacia fuera con su propia fuerza.
-handout-not-other-ways = No lleve el brazo hacia el lado, ni al otro lado del pecho, ni hacia atrás.
-handout-not-side = No lleve el brazo hacia el lado.
-handout-not-side-alone = No lleve el brazo hacia el lado con su propia fuerza.
+handout-not-other-ways = No lleve el brazo justo hacia el lado, ni al otro lado del pecho, ni hacia atrás.
+handout-not-side = No lleve el brazo justo hacia el lado.
+handout-not-side-alone = No lleve el brazo justo hacia el lado con su propia fuerza.
 handout-not-across = No cruce el brazo sobre el pecho.
 handout-not-across-alone = No cruce el brazo sobre el pecho con su propia fuerza.
 handout-not-turn-in = No gire el brazo hacia dentro.
@@ -210,8 +231,8 @@ handout-not-behind-head = No ponga la mano detrás de la cabeza.
 handout-not-behind-head-alone = No ponga la mano detrás de la cabeza con su propia fuerza.
 handout-not-stretch = No estire ni fuerce el hombro hasta el final.
 handout-not-bands = No use bandas ni pesas para el hombro.
-handout-not-hold = No sostenga ni lleve cosas con esa mano. Un tenedor, un lápiz o el teléfono están bien mientras el brazo descansa.
-handout-not-overhead = No levante nada por encima del hombro.
+handout-not-hold = No sostenga ni lleve cosas con esa mano. Un lápiz o el teléfono están bien mientras el brazo descansa.
+handout-not-overhead = No levante cosas por encima del hombro.
 handout-not-lean = No se apoye en ese brazo. No se empuje con él para levantarse de la silla o de la cama.
 handout-not-elbow-alone = No doble el codo con su propia fuerza.
 handout-not-elbow-straight = No empuje el codo para estirarlo.
@@ -224,6 +245,8 @@ handout-exercises-title = Sus ejercicios
 handout-exercises-how = Vaya despacio y respire. Una molestia o un tirón suave están bien. Un dolor agudo no: pare. ¿Duele más de { $pain_minutes } minutos después? Entonces haga menos la próxima vez.
 handout-exercises-missed = ¿Se saltó un día? No haga el doble. Siga como si fuera un día nuevo.
 handout-exercises-sling = Algunos movimientos se hacen sin el cabestrillo. Póngaselo otra vez después.
+handout-exercises-numb = ¿Sigue dormido el brazo? No empiece todavía. Déjelo en el cabestrillo.
+handout-exercises-home = En casa, pare donde indica «Final». Es un poco menos que la regla.
 handout-exercises-none = En este paso no hay ejercicios.
 handout-exercise-start = Comienzo
 handout-exercise-end = Final
@@ -284,7 +307,8 @@ handout-activities-ask = Pregúntenos antes
 handout-activities-what = Qué
 handout-activities-answer = ¿Puedo?
 handout-activities-not-title = Todavía no
-handout-activities-not = Esto tiene que esperar. Deje que alguien le ayude o use la otra mano.
+handout-activities-not = Esto tiene que esperar. Use la otra mano o deje que alguien le ayude.
+handout-activities-not-rest = Todo lo demás también espera: levantar cosas, trabajo pesado y deporte.
 
 ## When to call, and visits.
 
@@ -299,13 +323,21 @@ handout-visits-bring = Traiga este plan y sus pastillas. Son días que planeamos
 
 handout-nights-title = Sus primeros días y noches
 handout-nights-intro = Esta parte es para los días justo después de la operación.
+handout-alone-title = Sin ayuda, con una mano
+handout-alone-bed = Antes de acostarse, ponga agua, el teléfono, sus pastillas y este plan del lado de su otro brazo.
+handout-alone-rise = Para levantarse, deslícese hasta el borde. Empújese con la otra mano. Siéntese y espere un minuto. Luego póngase de pie.
+handout-alone-stairs = En la escalera, agárrese al pasamanos con la otra mano. ¿No hay pasamanos de ese lado? Siéntese y pida ayuda.
+handout-alone-toilet = Ponga el papel higiénico del lado de su otro brazo y use la otra mano.
+handout-alone-kitchen = Sujete un frasco entre las rodillas y gire la tapa con la otra mano. No levante ollas calientes.
+handout-alone-shoes = Use zapatos que se ponen sin atar y que sujetan el talón.
 handout-tablets-own = Su cirujano anotó: { $tablets }
 
 ## The sheet for the fridge.
 
-handout-fridge-title = Para la nevera
-handout-fridge-valid = Desde el { $from } hasta el { $until }
-handout-fridge-open-end = Desde el { $from } en adelante
+handout-fridge-title = Para la nevera: { handout-side }
+handout-fridge-valid = Vale desde el { $from } hasta que la consulta de su cirujano abra el próximo paso. Eso no será antes del { $until }.
+handout-fridge-open-end = Vale desde el { $from } en adelante
+handout-fridge-copy = Copie esta página para cada semana nueva.
 handout-fridge-corner = Ejercicio
 handout-fridge-week = Semana del: ________
 handout-fridge-tick = Marque una casilla cada vez. La casilla que se saltó queda vacía.
@@ -314,9 +346,4 @@ handout-fridge-alt = Una tabla para marcar: ejercicios en filas, los días de un
 handout-fridge-dose = { $times ->
     [1] una vez al día
    *[other] { $times } veces al día
-}
-handout-fridge-sling = Cabestrillo: { $wear ->
-    [always] día y noche
-    [weaning] un poco menos cada día
-   *[none] ya no hace falta
 }

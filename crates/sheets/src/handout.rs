@@ -48,7 +48,6 @@ pub fn handout(desk: &Desk<'_>) -> Result<Document, NoNumber> {
     let first_day = parts.first().map_or(0, |part| part.from_day().count());
     let numbness = numbness(first_day);
     let mut blocks = first_page(desk, &texts, &parts);
-    blocks.push(Block::PageBreak);
     blocks.push(texts.heading(1, "handout-call-title"));
     blocks.extend(calls::frames(&texts, desk.settings, numbness));
     if first_day < evidence::ids::WOUND_VISIT_FROM.day().count() {

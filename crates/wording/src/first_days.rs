@@ -253,7 +253,7 @@ mod tests {
             assert_eq!(of(Language::Spanish, "first-days-arm", side), spanish);
         }
         for (language, expected) in [
-            (Language::English, "Do not sleep on your sore side."),
+            (Language::English, "Do not sleep on your operated side."),
             (Language::Spanish, "No duerma sobre el lado operado."),
         ] {
             let unknown = of(language, "first-days-sleep-how", "");
