@@ -101,6 +101,23 @@ fn no_word_is_too_long_for_its_place() {
     check(&sample::sheet(Reader::Patient, Size::A4, blocks));
 }
 
+/// Short bands are not measured; whatever the length, none runs over the end of a page.
+#[test]
+fn bands_of_every_length_stay_on_the_page() {
+    for steps in 1..24 {
+        let mut band = sample::band(0);
+        band.steps = (0..steps).map(|_| "RAISE THE ARM SLOWLY, WAIT A MOMENT, AND COME DOWN.".to_owned()).collect();
+        band.mistakes = vec!["LETTING THE ARM DROP ON THE WAY DOWN.".into(); steps / 3];
+        for size in [Size::A4, Size::Letter] {
+            check(&sample::sheet(
+                Reader::Patient,
+                size,
+                vec![Block::Bands { bands: vec![band.clone(), band.clone()] }],
+            ));
+        }
+    }
+}
+
 /// 14 pt is the least for a patient (the practice's promise of large print), 7.5 pt for a clinician.
 #[test]
 fn no_print_is_too_small_for_its_reader() {
