@@ -12,15 +12,14 @@ letter-side = { $side ->
 letter-unnamed-practice = Practice and surgeon: written in by hand below
 letter-running = Letter to the therapist · { $side } · operated { $date }
 letter-running-with-id = Letter to the therapist · { $side } · operated { $date } · { $id }
-letter-call = Call { $day }, at night { $night }, for: a pop or a fall; the wound opens, leaks or reddens; fever; new weakness or numbness; a cold or pale hand.
+letter-call = Call { $day } (night { $night }): pop or fall, wound open or leaking, fever, new weakness, cold or numb hand.
 letter-valid = Not valid unsigned. Valid until { $until }, the visit that decides on the next stage ({ $stage }). Nothing from its gate on is in force before the surgeon opens it and a new letter says so.
 letter-valid-without-visit = Not valid unsigned. Valid until { $until }, the gate of the next stage ({ $stage }). Nothing from that day on is in force before the surgeon opens it and a new letter says so.
 letter-valid-waiting = Not valid unsigned. The gate of the next stage ({ $stage }, { $gate }) has passed and the surgeon has not opened it. Each limit stays at the lowest value it has had since the day before that gate. A new letter follows when it is opened. Valid until { $until }.
 letter-valid-all-opened = Not valid unsigned. Every stage is opened. Valid until { $until }, the end of the dated plan, unless a newer letter replaces it.
-letter-box-title = The box of limits
+letter-box-title = The box of limits: substitute any exercise inside it
 letter-box-alt = Limits of each group of movements from each day on
-letter-box-rule = Substitute any exercise inside this box. All hands-on work stays inside it too. What is not listed here or under "The rest of the box" is not allowed.
-letter-box-legend = Elevation: forward and in the scapular plane. Passive: the operated arm does nothing; what the other arm drives wholly, by stick or pulley, is passive. Assisted: the operated arm helps. Isometric, other positions: every position that has no row of its own. Degrees count from the zero position: the arm hanging at the side, for external rotation the forearm straight ahead; a minus sign: that far short of it. Supine: only lying on the back. Sling neutral: forearm straight ahead. * No published source for a number or a day of this row: own choice or common practice. Planned, not open: for planning only.
+letter-box-legend = Hands-on work stays inside the box too; what is not listed is not allowed. Elevation: forward and in the scapular plane. Passive: also what the other arm drives wholly, by stick or pulley. Assisted: the operated arm helps. Isometric, other positions: those without a row of their own. Degrees count from the arm at the side, in external rotation from the forearm straight ahead; minus: that far short of it. Supine: only lying on the back. Sling neutral: forearm straight ahead. * No published source for a number or day of the row: own choice or common practice.
 letter-done-alt = What was done, and the sling
 letter-frequency = { $times } times a week for { $weeks } weeks, from ____________
 letter-rest-title = The rest of the box: stretch, effort and resistance below the shoulder
@@ -32,14 +31,14 @@ letter-order-not-before = not before { $from }, inside the box{ $earlier ->
     [yes] ; earlier than active motion: the surgeon's choice
    *[no] {""}
 }
-letter-order-once-opened = not before { $from }, inside the box, and only once { $stage } is opened{ $earlier ->
+letter-order-once-opened = not before { $from }, inside the box, once { $stage } is opened{ $earlier ->
     [yes] ; earlier than active motion: the surgeon's choice
    *[no] {""}
 }
 letter-order-held = stopped: hold until { $until }
 letter-order-waits = stopped: { $stage } is not opened
 letter-order-moved = ask the surgeon: the plan was moved
-letter-stretch-once-opened = not before { $from }, and only once { $stage } is opened
+letter-stretch-once-opened = not before { $from }, once { $stage } is opened
 letter-stretch-never = no
 letter-gates-alt = Gates with what is looked at before the surgeon opens them
 letter-gate-no-visit = not opened; next visit: to be made
@@ -98,7 +97,6 @@ surgeon-moved-title = Moved: holds and go-backs
 surgeon-settings-title = Differences from the built-in defaults by this surgeon's settings
 surgeon-settings-none = None: every built-in default holds.
 surgeon-box-title = Limits
-surgeon-box-rule = What is not listed is not allowed.
 surgeon-sling-title = Sling
 surgeon-exercises-title = Exercises: what is new and what ends
 surgeon-left-out-title = Left out, and why

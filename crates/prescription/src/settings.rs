@@ -70,8 +70,10 @@ pub struct Paper {
 
 body::words! {
     /// The size of a sheet.
+    #[derive(Default)]
     PaperSize {
         /// 210 by 297 mm.
+        #[default]
         A4 = "a4",
         /// 8.5 by 11 inches.
         Letter = "letter",
@@ -80,23 +82,13 @@ body::words! {
 
 body::words! {
     /// The fever from which patients call the same day; the sources disagree.
+    #[derive(Default)]
     FeverLimit {
         /// The cautious one.
+        #[default]
         Cautious = "38.0 C",
         /// The other one.
         Other = "38.3 C",
-    }
-}
-
-impl Default for PaperSize {
-    fn default() -> Self {
-        Self::A4
-    }
-}
-
-impl Default for FeverLimit {
-    fn default() -> Self {
-        Self::Cautious
     }
 }
 

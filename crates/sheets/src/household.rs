@@ -11,22 +11,22 @@ use wording::{Argument, Language};
 
 /// Landmarks of the body for the hand of the straight arm, the highest first.
 const HAND_HEIGHTS: &[(&Entry, &str)] = &[
-    (&ids::HAND_AT_TOP_OF_HEAD, "top-of-head"),
-    (&ids::HAND_AT_EYES, "eyes"),
-    (&ids::HAND_AT_CHIN, "chin"),
-    (&ids::HAND_AT_SHOULDER, "shoulder"),
-    (&ids::HAND_AT_CHEST, "chest"),
-    (&ids::HAND_AT_BELLY_BUTTON, "belly-button"),
-    (&ids::HAND_AT_HIP, "hip"),
-    (&ids::HAND_AT_TOP_OF_THIGH, "thigh"),
+    (ids::HAND_AT_TOP_OF_HEAD, "top-of-head"),
+    (ids::HAND_AT_EYES, "eyes"),
+    (ids::HAND_AT_CHIN, "chin"),
+    (ids::HAND_AT_SHOULDER, "shoulder"),
+    (ids::HAND_AT_CHEST, "chest"),
+    (ids::HAND_AT_BELLY_BUTTON, "belly-button"),
+    (ids::HAND_AT_HIP, "hip"),
+    (ids::HAND_AT_TOP_OF_THIGH, "thigh"),
 ];
 
 /// Where the forearm points, elbow bent at the side, the furthest first.
 const FOREARM_DIRECTIONS: &[(&Entry, &str)] = &[
-    (&ids::TURNED_OUT_TO_THE_SIDE, "to-the-side"),
-    (&ids::TURNED_OUT_TWO_THIRDS, "two-thirds"),
-    (&ids::TURNED_OUT_HALF, "half"),
-    (&ids::TURNED_OUT_A_THIRD, "a-third"),
+    (ids::TURNED_OUT_TO_THE_SIDE, "to-the-side"),
+    (ids::TURNED_OUT_TWO_THIRDS, "two-thirds"),
+    (ids::TURNED_OUT_HALF, "half"),
+    (ids::TURNED_OUT_A_THIRD, "a-third"),
 ];
 
 /// The highest landmark at or below an elevation; `low` where there is none.

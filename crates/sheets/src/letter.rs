@@ -4,14 +4,15 @@ use plan::{Prescription, Question};
 
 use crate::desk::Desk;
 use crate::document::{Block, Cell, Column, Document, Fact, ListMark, Print, Tone};
-use crate::letter_done;
 use crate::letter_orders::permissions;
 use crate::letter_strip::strip;
 use crate::letter_text::{Kind, Say, Validity, blank, fact, filled, head, page};
+use crate::letter_words::in_trade_words;
+use crate::limits_columns::Days;
 use crate::limits_table::{LimitsTable, is_first, plain};
-use crate::limits_words::{on, short};
+use crate::limits_words::on;
 use crate::reasons_list::ReasonsList;
-use crate::sling_words;
+use crate::{letter_done, letter_gates, letter_safety, sling_words};
 
 const KIND: Kind = Kind {
     title: "letter-title",
@@ -33,18 +34,21 @@ pub fn letter(desk: &Desk<'_>) -> Document {
     let mut blocks = vec![head(desk, "letter-title"), who(desk), done(desk, &say, &mut reasons)];
     let validity = Validity::of(of, desk.issued_on).sentence(&say);
     blocks.push(Block::Callout { tone: Tone::Strong, title: validity, text: Vec::new(), items: Vec::new() });
+    blocks.push(letter_safety::call(desk, &say));
     blocks.push(say.heading(2, "letter-box-title"));
-    blocks.push(say.paragraph(Tone::Plain, "letter-box-rule", &[]));
-    blocks.extend(LimitsTable::of(of, is_first).blocks(of, &say.get("letter-box-alt"), &mut reasons));
+    let first = LimitsTable::of(of, Days::Ahead, |key| is_first(of, key));
+    blocks.extend(first.blocks(&say.get("letter-box-alt"), &mut reasons));
+    blocks.push(say.paragraph(Tone::Faint, "letter-box-legend", &[]));
     blocks.push(permissions(desk));
-    blocks.push(gates(&say, of, &mut reasons));
+    blocks.extend(letter_gates::next(&say, of, &mut reasons));
     blocks.extend(questions(&say, of));
     blocks.push(signature(&say, of));
     blocks.push(strip(desk));
+    blocks.extend(letter_gates::all(&say, of, &mut reasons));
     blocks.push(say.heading(2, "letter-rest-title"));
-    let rest = LimitsTable::of(of, |key| !is_first(key));
-    blocks.extend(rest.blocks(of, &say.get("letter-box-alt"), &mut reasons));
-    blocks.push(say.paragraph(Tone::Faint, "letter-box-degrees", &[]));
+    let rest = LimitsTable::of(of, Days::Ahead, |key| !is_first(of, key));
+    blocks.extend(rest.blocks(&say.get("letter-box-alt"), &mut reasons));
+    blocks.extend(letter_safety::at_home(desk, &say));
     blocks.extend(every_loosening(&say, of));
     blocks.extend(every_question(&say, of));
     blocks.push(say.heading(2, "letter-reasons-title"));
@@ -98,43 +102,12 @@ fn done(desk: &Desk<'_>, say: &Say<'_>, reasons: &mut ReasonsList) -> Block {
     if let Some(first) = of.loosened.first() {
         let more = of.loosened.len() - 1;
         let text = if more > 0 { format!("{first}; and {more} more on the next pages") } else { first.clone() };
-        rows.push(fact("Loosened", text));
+        rows.push(fact("Loosened", in_trade_words(&text)));
     }
     rows.extend(of.moved.iter().map(|line| fact("Moved", line.clone())));
+    rows.extend(letter_safety::rows(desk.record, of));
     let rows = rows.into_iter().map(|row| vec![Cell { strong: true, ..plain(row.label) }, plain(row.text)]).collect();
     Block::Table { alt: say.get("letter-done-alt"), print: Print::Smaller, columns, rows }
-}
-
-/// A line for each gate: from when, whether it is open or when it is looked at, and what is looked at.
-fn gates(say: &Say<'_>, of: &Prescription, reasons: &mut ReasonsList) -> Block {
-    const AT_THE_LIMIT: &str = ", or stopped at the limit of the day";
-    let mut rows = Vec::new();
-    for stage in of.stages.iter().filter(|stage| stage.from_day.count() > 0) {
-        let purpose = format!("gate: {}", stage.id);
-        let visit = of.visits.iter().find(|visit| visit.purpose == purpose);
-        let state = match visit {
-            _ if stage.opened => "yes".into(),
-            Some(visit) => format!("visit {}", short(visit.date)),
-            None => "no".into(),
-        };
-        let criteria: Vec<String> = stage
-            .criteria
-            .iter()
-            .map(|criterion| match criterion.text.strip_suffix(AT_THE_LIMIT) {
-                Some(text) => format!("{text}*"),
-                None => criterion.text.clone(),
-            })
-            .map(|text| text.replace(" degrees", "°"))
-            .collect();
-        let why = stage.reasons.iter().chain(stage.criteria.iter().flat_map(|criterion| &criterion.reasons));
-        let why = reasons.refer_line(why);
-        let cells = [stage.id.clone(), short(stage.from), state, criteria.join(" · "), why];
-        rows.push(cells.map(plain).into());
-    }
-    let titles = ["gate", "not before", "opened?", "looked at first (* or stopped at the limit of the day)", "why"];
-    let shares = [0, 0, 0, 1, 0];
-    let columns = titles.into_iter().zip(shares).map(|(title, share)| Column { title: title.into(), share }).collect();
-    Block::Table { alt: say.get("letter-gates-alt"), print: Print::Smaller, columns, rows }
 }
 
 /// How many questions are open; they stand in full on the next pages.
@@ -150,7 +123,8 @@ fn every_loosening(say: &Say<'_>, of: &Prescription) -> Vec<Block> {
     if of.loosened.len() < 2 {
         return Vec::new();
     }
-    vec![say.heading(2, "surgeon-loosened-title"), Block::List { mark: ListMark::Dot, items: of.loosened.clone() }]
+    let items = of.loosened.iter().map(|line| in_trade_words(line)).collect();
+    vec![say.heading(2, "surgeon-loosened-title"), Block::List { mark: ListMark::Dot, items }]
 }
 
 /// All questions in full, beside the reasons.
@@ -158,7 +132,10 @@ fn every_question(say: &Say<'_>, of: &Prescription) -> Vec<Block> {
     if of.questions.is_empty() {
         return Vec::new();
     }
-    let items = of.questions.iter().map(|question| format!("{}{} ({})", mark(question), question.text, question.path));
+    let items = of
+        .questions
+        .iter()
+        .map(|question| in_trade_words(&format!("{}{} ({})", mark(question), question.text, question.path)));
     vec![say.heading(2, "letter-questions-full-title"), Block::List { mark: ListMark::Dot, items: items.collect() }]
 }
 
@@ -169,7 +146,8 @@ const fn mark(question: &Question) -> &'static str {
 fn signature(say: &Say<'_>, of: &Prescription) -> Block {
     let is_blocked = of.questions.iter().any(|question| question.changes.is_empty());
     Block::Signature {
-        text: say.get(if is_blocked { "letter-sign-blocked" } else { "letter-sign" }),
+        // That it is not valid unsigned stands above the box already.
+        text: if is_blocked { say.get("letter-sign-blocked") } else { String::new() },
         labels: vec!["Surgeon's signature".into(), "Name".into(), "Date".into()],
     }
 }

@@ -1,11 +1,11 @@
 //! What was done in the operation, in the words of the trade.
 
-use operative::{Record, TendonEntry};
+use operative::{Procedure, Record, TendonEntry};
 
 use crate::document::Fact;
 use crate::letter_text::fact;
 
-const NOT_RECORDED: &str = "not recorded";
+pub(crate) const NOT_RECORDED: &str = "not recorded";
 
 /// What was found and done, as rows.
 pub(crate) fn facts(record: &Record) -> Vec<Fact> {
@@ -74,8 +74,11 @@ fn also(record: &Record) -> String {
         format!("labrum: {}", word(also.labrum.map(|value| value.value.name()))),
         format!("distal clavicle excision: {}", flag(also.distal_clavicle_excision.map(|v| v.value))),
         format!("subacromial decompression: {}", flag(also.subacromial_decompression.map(|v| v.value))),
-        format!("capsular release: {}", flag(also.capsular_release.map(|v| v.value))),
     ];
+    // Where it is the operation itself, it is told already.
+    if record.procedure() != Procedure::CapsularRelease {
+        parts.push(format!("capsular release: {}", flag(also.capsular_release.map(|v| v.value))));
+    }
     if let Some(other) = also.other.as_ref().filter(|other| !other.value.is_empty()) {
         let other: Vec<&str> = other.value.iter().map(|text| text.value.as_str()).collect();
         parts.push(format!("other: {}", other.join(", ")));
@@ -100,7 +103,7 @@ fn safe_arcs(record: &Record) -> String {
     arcs.join("; ")
 }
 
-const fn flag(value: Option<bool>) -> &'static str {
+pub(crate) const fn flag(value: Option<bool>) -> &'static str {
     match value {
         Some(true) => "yes",
         Some(false) => "no",

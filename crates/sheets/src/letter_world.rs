@@ -26,7 +26,21 @@ const CASES: &[(&str, &str, &str, &str)] = &[
     ("arcs", ARCS, LOOSENED, ""),
 ];
 
-const PRACTICE: &str = include_str!("../../../examples/practice.toml");
+/// The record of a small tear, for cases of a test's own.
+pub(crate) const SMALL: &str = include_str!("../../../examples/small-cuff.toml");
+/// The example's settings and a go-back.
+pub(crate) const BACK: &str = concat!(
+    include_str!("../../../examples/practice.toml"),
+    "\n[[back]]\nstage = \"passive\"\nday = 50\nreason = \"fall\"\n"
+);
+/// The example's settings and a hold.
+pub(crate) const HELD: &str = concat!(
+    include_str!("../../../examples/practice.toml"),
+    "\n[[hold]]\nfrom_day = 40\ndays = 14\nreason = \"wound\"\n"
+);
+/// The gates of a staged plan up to active motion, opened on their days.
+pub(crate) const OPENED_TO_ACTIVE: &str = "[[opened]]\nstage = \"passive\"\non = 2026-03-16\nby = \"Dr. Imke Falk\"\n[[opened]]\nstage = \"assisted\"\non = 2026-03-30\nby = \"Dr. Imke Falk\"\n[[opened]]\nstage = \"active\"\non = 2026-04-13\nby = \"Dr. Imke Falk\"\n";
+pub(crate) const PRACTICE: &str = include_str!("../../../examples/practice.toml");
 const OPENED: &str = include_str!("../../../examples/opened.toml");
 const EARLY: &str = include_str!("../../../examples/practice-early-passive.toml");
 const THERAPY: &str = "[contact]\nday = \"555-0100\"\nnight = \"555-0101\"\n[therapy]\ntimes_a_week = 2\nweeks = 12\nmanual_therapy = \"no\"\npool = \"day 56\"\n[paper]\nsize = \"letter\"\n";
@@ -142,7 +156,8 @@ impl World {
         all
     }
 
-    fn made(&self, name: &str, record: &str, settings: &str, openings: &str, on: Option<Date>) -> Made {
+    /// One case, on a day.
+    pub fn made(&self, name: &str, record: &str, settings: &str, openings: &str, on: Option<Date>) -> Made {
         let mut sink = Sink::new();
         let record = operative::read(FileId(0), record, &mut sink);
         let settings = prescription::read_settings(FileId(0), settings, &mut sink);
@@ -211,6 +226,12 @@ pub(crate) fn dates_of(made: &Made) -> Vec<String> {
     dates.extend(of.spans.iter().flat_map(|span| &span.goals).map(|goal| goal.due.date(of.operated_on)));
     dates.extend(of.visits.iter().map(|visit| visit.date));
     dates.extend(of.returns.iter().filter_map(|line| line.date));
+    let (desk, returns) = (world().0.desk(made), &of.returns);
+    let stay = returns.iter().filter_map(|line| crate::limits_for_good::of_return(&desk, line));
+    dates.extend(stay.map(|day| day.date(of.operated_on)));
+    let holds = made.settings.holds.iter().map(|hold| quantity::PostoperativeDay::new(hold.from_day + hold.days));
+    dates.extend(holds.map(|day| day.date(of.operated_on)));
+    dates.extend(made.record.other_arm_operated_on());
     dates.extend(made.openings.0.iter().map(|opening| opening.on.value));
     let therapy = &made.settings.therapy;
     for permission in [therapy.manual_therapy, therapy.pool, therapy.traction].into_iter().flatten() {

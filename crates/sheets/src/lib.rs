@@ -18,9 +18,14 @@ mod handout;
 mod household;
 mod letter;
 mod letter_done;
+mod letter_gates;
 mod letter_orders;
+mod letter_safety;
 mod letter_strip;
 mod letter_text;
+mod letter_words;
+mod limits_columns;
+mod limits_for_good;
 mod limits_table;
 mod limits_words;
 mod parts;
@@ -31,11 +36,15 @@ mod sling_words;
 mod surgeon;
 mod surgeon_evidence;
 mod surgeon_exercises;
+mod surgeon_line;
 mod surgeon_lists;
+mod surgeon_record;
 mod surgeon_settings;
 mod texts;
 mod visits;
 mod work;
+mod work_lifting;
+mod work_sling;
 
 pub use activities::{Told, told as activities};
 pub use calls::{NoNumber, Numbers};
@@ -54,8 +63,12 @@ pub use visits::of_patient as visits_of_patient;
 pub use work::work_note;
 
 #[cfg(test)]
+mod letter_standing_tests;
+#[cfg(test)]
 mod letter_tests;
 #[cfg(test)]
 mod letter_world;
+#[cfg(test)]
+mod surgeon_tests;
 #[cfg(test)]
 mod work_tests;

@@ -6,11 +6,15 @@ use plan::{Allowed, Bound, LimitRow, Prescription, Reason, SpanOfDays};
 use quantity::PostoperativeDay;
 
 use crate::document::{Block, Cell, Column, Print, Shade};
+use crate::limits_columns::{Days, Shown, Standing, shown};
 use crate::limits_words as words;
 use crate::reasons_list::ReasonsList;
 
 /// So many columns of days stand side by side; more take a second table below.
 const MOST_COLUMNS: usize = 11; // not medical: what fits across a page
+
+/// The sign after the label of a row with a number that no source gives.
+pub(crate) const NO_SOURCE: &str = " *";
 
 /// Every limit that a therapist works by, over all stages.
 #[derive(Debug, Clone)]
@@ -30,6 +34,8 @@ pub(crate) struct DayColumn<'p> {
     pub date: Date,
     /// The stage of these days.
     pub stage: &'p str,
+    /// Whether they are in force.
+    pub standing: Standing,
 }
 
 /// Movements and modes with the same limits on every day.
@@ -93,11 +99,13 @@ impl<'p> LimitsTable<'p> {
     /// # Method
     /// In each mode movements with the same values on every day come together;
     /// then modes with the same movements and the same values do. A column
-    /// stands for each day on which a value or the stage changes.
-    pub fn of(of: &'p Prescription, is_chosen: impl Fn(Key) -> bool) -> Self {
+    /// stands for each day on which a value, the stage or its standing changes;
+    /// while a gate waits, the first one holds the limits in force now.
+    pub fn of(of: &'p Prescription, days: Days, is_chosen: impl Fn(Key) -> bool) -> Self {
+        let all = shown(of, days);
         let mut rows: Vec<(GroupRow<'p>, Vec<Value>)> = Vec::new();
         for key in keys(of).into_iter().filter(|key| is_chosen(*key)) {
-            let line: Vec<Value> = of.spans.iter().map(|span| value_on(span, key)).collect();
+            let line: Vec<Value> = all.iter().map(|shown| shown.value(key)).collect();
             let place = (key.joint, key.movement, key.position);
             let region = Region::of(key.joint);
             let known = rows.iter_mut().find(|(row, known)| {
@@ -131,22 +139,30 @@ impl<'p> LimitsTable<'p> {
             }
         }
         joined.sort_by_key(|(row, _)| row.region);
-        let changes = |place: usize| {
-            place == 0
-                || of.spans[place].stage != of.spans[place - 1].stage
+        let is_other = |place: usize| {
+            let (before, own) = (&all[place - 1], &all[place]);
+            let is_other_standing = (before.standing == Standing::Now) != (own.standing == Standing::Now)
+                || (before.standing == Standing::Planned) != (own.standing == Standing::Planned);
+            own.stage != before.stage
+                || is_other_standing
                 || joined.iter().any(|(_, line)| line[place] != line[place - 1])
         };
-        let places: Vec<usize> = (0..of.spans.len()).filter(|&place| changes(place)).collect();
+        let places: Vec<usize> = (0..all.len()).filter(|&place| place == 0 || is_other(place)).collect();
+        let ends = places.iter().skip(1).copied().chain([all.len()]);
         let columns = places
             .iter()
-            .map(|&place| &of.spans[place])
-            .map(|span| DayColumn { day: span.from_day, date: span.from, stage: &span.stage })
+            .zip(ends)
+            .map(|(&place, end)| {
+                let (first, last) = (&all[place], &all[end - 1]);
+                // A column is over where all of its days are.
+                DayColumn { day: first.day, date: first.date, stage: first.stage, standing: last.standing }
+            })
             .collect();
         let rows = joined
             .into_iter()
             .map(|(mut row, line)| {
                 row.values = places.iter().map(|&place| line[place]).collect();
-                row.reasons = reasons(of, &row);
+                row.reasons = reasons(&all, &row);
                 row
             })
             .collect();
@@ -154,34 +170,33 @@ impl<'p> LimitsTable<'p> {
     }
 
     /// The table as blocks; the reasons of each row are numbered in `reasons`.
-    pub fn blocks(&self, of: &Prescription, alt: &str, reasons: &mut ReasonsList) -> Vec<Block> {
+    pub fn blocks(&self, alt: &str, reasons: &mut ReasonsList) -> Vec<Block> {
         let why: Vec<String> = self.rows.iter().map(|row| reasons.refer(row.reasons.iter().copied())).collect();
         let tables = self.columns.len().div_ceil(MOST_COLUMNS).max(1);
         let width = self.columns.len().div_ceil(tables).max(1);
         let starts = (0..self.columns.len()).step_by(width);
-        starts.map(|start| self.block(of, alt, &why, start, (start + width).min(self.columns.len()))).collect()
+        starts.map(|start| self.block(alt, &why, start, (start + width).min(self.columns.len()))).collect()
     }
 
-    fn block(&self, of: &Prescription, alt: &str, why: &[String], start: usize, end: usize) -> Block {
+    fn block(&self, alt: &str, why: &[String], start: usize, end: usize) -> Block {
         let shown = &self.columns[start..end];
-        let mut columns = vec![Column { title: words::corner(shown.first()), share: 4 }]; // not medical: a width
+        let mut columns = vec![Column { title: words::corner(shown), share: 4 }]; // not medical: a width
         columns.extend(shown.iter().enumerate().map(|(place, column)| {
             let before = place.checked_sub(1).map(|before| &shown[before]);
             Column { title: words::column_title(column, before), share: 1 }
         }));
         columns.push(Column { title: "why".into(), share: 1 });
-        let stage_texts: Vec<String> = shown.iter().map(|column| words::stage(of, column.stage)).collect();
-        let mut first = vec![plain("stage".into())];
-        first.extend(merged(&stage_texts, |text| Cell {
-            text: text.clone(),
-            span: 1,
-            shade: Shade::None,
-            strong: true,
-        }));
-        first.push(plain(String::new()));
-        let mut rows = vec![first];
+        let strong = |text: &&str| Cell { text: (*text).to_owned(), span: 1, shade: Shade::None, strong: true };
+        let head = |label: &str, texts: &[&str]| {
+            let label = std::iter::once(plain(label.into()));
+            label.chain(merged(texts, strong)).chain([plain(String::new())]).collect::<Vec<Cell>>()
+        };
+        let stages: Vec<&str> = shown.iter().map(|column| column.stage).collect();
+        let standings: Vec<&str> = shown.iter().map(words::standing).collect();
+        let mut rows = vec![head("stage", &stages), head("opened?", &standings)];
         for (row, why) in self.rows.iter().zip(why) {
-            let mut cells = vec![plain(words::label(row))];
+            let mark = if row.has_unsourced() { NO_SOURCE } else { "" };
+            let mut cells = vec![plain(format!("{}{mark}", words::label(row)))];
             cells.extend(merged(&row.values[start..end], |value| Cell {
                 text: words::value(*value),
                 span: 1,
@@ -196,8 +211,22 @@ impl<'p> LimitsTable<'p> {
 }
 
 /// Whether a key belongs on a first page: everything of shoulder, blade and loads, and how elbow, wrist and hand move.
-pub(crate) fn is_first(key: Key) -> bool {
-    Region::of(key.joint) != Region::Below || matches!(key.mode, Mode::Passive | Mode::ActiveAssisted | Mode::Active)
+///
+/// Stretch into elbow extension belongs there too where it is shut for longer than stretch into elbow flexion: a
+/// therapist stretches an elbow without a thought of the biceps.
+pub(crate) fn is_first(of: &Prescription, key: Key) -> bool {
+    Region::of(key.joint) != Region::Below
+        || matches!(key.mode, Mode::Passive | Mode::ActiveAssisted | Mode::Active)
+        || (key == elbow_stretch(Movement::Extension) && has_own_elbow_stretch(of))
+}
+
+const fn elbow_stretch(movement: Movement) -> Key {
+    Key::any(Joint::Elbow, movement, Mode::EndRangeStretch)
+}
+
+fn has_own_elbow_stretch(of: &Prescription) -> bool {
+    let values = |movement| shown(of, Days::Ahead).into_iter().map(move |shown| shown.value(elbow_stretch(movement)));
+    values(Movement::Extension).ne(values(Movement::Flexion))
 }
 
 impl Region {
@@ -212,6 +241,12 @@ impl Region {
 }
 
 impl GroupRow<'_> {
+    /// Whether one of its numbers, an angle, a load, an effort or a day, was not read in a source.
+    pub fn has_unsourced(&self) -> bool {
+        let entries = self.reasons.iter().flat_map(|reason| &reason.evidence);
+        entries.filter(|entry| entry.value.is_some()).any(|entry| entry.how_known.mark().is_some())
+    }
+
     /// Every key of the row.
     pub fn keys(&self) -> impl Iterator<Item = Key> + '_ {
         self.movements.iter().flat_map(move |&(joint, movement, position)| {
@@ -250,16 +285,16 @@ fn keys(of: &Prescription) -> Vec<Key> {
     keys
 }
 
-fn reasons<'p>(of: &'p Prescription, row: &GroupRow<'_>) -> Vec<&'p Reason> {
-    let mut all: Vec<&'p Reason> = Vec::new();
+fn reasons<'p>(all: &[Shown<'p>], row: &GroupRow<'_>) -> Vec<&'p Reason> {
+    let mut found: Vec<&'p Reason> = Vec::new();
     for key in row.keys() {
-        for reason in of.spans.iter().filter_map(|span| row_in(&span.limits, key)).flat_map(|row| &row.reasons) {
-            if !all.contains(&reason) {
-                all.push(reason);
+        for reason in all.iter().filter_map(|shown| row_in(shown.limits, key)).flat_map(|row| &row.reasons) {
+            if !found.contains(&reason) {
+                found.push(reason);
             }
         }
     }
-    all
+    found
 }
 
 const fn shade(allowed: Allowed) -> Shade {

@@ -2,11 +2,12 @@
 
 use body::{Joint, Mode, Movement, Position};
 use jiff::civil::Date;
-use plan::{Allowed, Bound, Prescription};
+use plan::{Allowed, Bound};
 use quantity::{Kilograms, PostoperativeDay};
 use wording::{Argument, Language, dates};
 
 use crate::household;
+use crate::limits_columns::Standing;
 use crate::limits_table::{DayColumn, GroupRow, Region, Value};
 
 /// "no", "≤ 90°", "≤ 2.27 kg (5 lb)", "free"; with "supine" where only lying on the back.
@@ -23,7 +24,7 @@ pub(crate) fn allowed(allowed: Allowed) -> String {
         Allowed::UpTo(Bound::Angle(angle)) => format!("≤ {angle}°"),
         Allowed::UpTo(Bound::Load(kilograms)) => {
             let [kilograms, pounds] = load(kilograms);
-            format!("≤ {kilograms} kg\n{pounds} lb")
+            format!("≤ {kilograms} kg ({pounds} lb)")
         }
         Allowed::UpTo(Bound::Effort(percent)) => format!("≤ {percent} %\neffort"),
     }
@@ -37,8 +38,12 @@ pub(crate) fn load(kilograms: Kilograms) -> [String; 2] {
     })
 }
 
-/// "15 Apr\nday 14", with the year where it is another than that of the column before; that of the first stands in the corner.
+/// "15 Apr\nday 14", with the year where it is another than that of the column before; that of the first stands in the
+/// corner. What is in force while a gate waits has no day of its own: "in force\nnow".
 pub(crate) fn column_title(column: &DayColumn<'_>, before: Option<&DayColumn<'_>>) -> String {
+    if column.standing == Standing::Now {
+        return "in force\nnow".into();
+    }
     let date = dates::day_and_month(column.date, Language::English);
     if before.is_none_or(|before| before.date.year() == column.date.year()) {
         format!("{date}\nday {}", column.day.count())
@@ -48,14 +53,17 @@ pub(crate) fn column_title(column: &DayColumn<'_>, before: Option<&DayColumn<'_>
 }
 
 /// "from, in 2026": the year of the first column.
-pub(crate) fn corner(first: Option<&DayColumn<'_>>) -> String {
-    first.map_or("from".into(), |first| format!("from, in {}", first.date.year()))
+pub(crate) fn corner(columns: &[DayColumn<'_>]) -> String {
+    columns.first().map_or("from".into(), |first| format!("from, in {}", first.date.year()))
 }
 
-/// "active", and whether it is opened.
-pub(crate) fn stage(of: &Prescription, id: &str) -> String {
-    let opened = of.stages.iter().any(|stage| stage.id == id && stage.opened);
-    if opened { format!("{id}\nopen") } else { format!("{id}\nnot yet") }
+/// Whether the stage of a column is opened.
+pub(crate) const fn standing(column: &DayColumn<'_>) -> &'static str {
+    match column.standing {
+        Standing::Now | Standing::Open => "open",
+        Standing::Over => "over",
+        Standing::Planned => "planned, not open",
+    }
 }
 
 /// "15 Apr 2026 (day 14)".
@@ -86,7 +94,7 @@ fn modes(row: &GroupRow<'_>, position: Position) -> String {
     }
     let words = row.modes.iter().map(|mode| match (position, mode, row.region) {
         // Beside effort with the arm at the side: this is for every other position too.
-        (Position::Any, Mode::Isometric, Region::Shoulder) => format!("{} (any position)", mode_word(*mode)),
+        (Position::Any, Mode::Isometric, Region::Shoulder) => format!("{} (other positions)", mode_word(*mode)),
         _ => format!("{}{}", mode_word(*mode), position_word(position)),
     });
     words.collect::<Vec<_>>().join(", ")

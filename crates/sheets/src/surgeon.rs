@@ -1,15 +1,19 @@
 //! The surgeon's page: everything that is issued, with the reason of every line, above what is signed.
 
-use plan::{Prescription, Question, Wear};
+use plan::{Prescription, Question};
 
 use crate::desk::Desk;
-use crate::document::{Block, Document, ListMark, SlingRun, StageRun, Tone};
+use crate::document::{Block, Document, ListMark, Tone};
 use crate::letter_done;
 use crate::letter_text::{Kind, Say, fact, filled, head, page};
+use crate::letter_words::{in_trade_words, of_path};
+use crate::limits_columns::Days;
 use crate::limits_table::LimitsTable;
 use crate::limits_words::{on, short};
 use crate::reasons_list::ReasonsList;
-use crate::{sling_words, surgeon_evidence, surgeon_exercises, surgeon_lists, surgeon_settings};
+use crate::{
+    sling_words, surgeon_evidence, surgeon_exercises, surgeon_line, surgeon_lists, surgeon_record, surgeon_settings,
+};
 
 const KIND: Kind = Kind {
     title: "surgeon-title",
@@ -28,27 +32,29 @@ pub fn surgeon_page(desk: &Desk<'_>, sha256: &str) -> Document {
     let mut reasons = ReasonsList::default();
     let mut document = page(desk, &KIND);
     let mut blocks = vec![head(desk, "surgeon-title"), who(desk)];
-    blocks.push(Block::Facts { rows: letter_done::facts(desk.record) });
+    let record = letter_done::facts(desk.record).into_iter().chain(surgeon_record::facts(desk.record));
+    blocks.push(Block::Facts { rows: record.collect() });
     blocks.extend(blocking(&say, of));
     blocks.push(say.heading(2, "surgeon-why-title"));
     blocks.extend(why(&say, of, &mut reasons));
     blocks.extend(loosened(&say, of));
+    blocks.extend(listed(&say, "surgeon-moved-title", of.moved.clone()));
     blocks.push(say.heading(2, "surgeon-settings-title"));
     blocks.push(match surgeon_settings::differences(desk.settings) {
         none if none.is_empty() => say.paragraph(Tone::Plain, "surgeon-settings-none", &[]),
         items => Block::List { mark: ListMark::Dot, items },
     });
     blocks.extend(questions(&say, of));
-    blocks.push(say.heading(2, "surgeon-cautions-title"));
-    blocks.push(Block::List { mark: ListMark::Dot, items: of.cautions.clone() });
+    blocks.extend(listed(&say, "surgeon-cautions-title", of.cautions.clone()));
     blocks.push(say.heading(2, "surgeon-line-title"));
-    blocks.push(recovery_line(&say, desk));
+    blocks.push(surgeon_line::recovery_line(&say, desk));
     blocks.push(say.heading(2, "surgeon-sling-title"));
     let sling = reasons.refer(of.spans.iter().flat_map(|span| &span.sling.reasons));
     blocks.push(Block::Paragraph { tone: Tone::Plain, text: format!("{} (why: {sling})", sling_words::line(of)) });
     blocks.push(say.heading(2, "surgeon-box-title"));
-    blocks.push(say.paragraph(Tone::Faint, "surgeon-box-rule", &[]));
-    blocks.extend(LimitsTable::of(of, |_| true).blocks(of, &say.get("letter-box-alt"), &mut reasons));
+    let table = LimitsTable::of(of, Days::All, |_| true);
+    blocks.extend(table.blocks(&say.get("letter-box-alt"), &mut reasons));
+    blocks.push(say.paragraph(Tone::Faint, "letter-box-legend", &[]));
     blocks.push(say.heading(2, "surgeon-gates-title"));
     blocks.push(say.paragraph(Tone::Faint, "surgeon-gates-text", &[]));
     blocks.push(surgeon_lists::gates(desk, &mut reasons));
@@ -106,7 +112,7 @@ fn blocking(say: &Say<'_>, of: &Prescription) -> Option<Block> {
         .questions
         .iter()
         .filter(|question| is_blocking(question))
-        .map(|question| format!("{} ({})", question.text, question.path))
+        .map(|question| in_trade_words(&format!("{} ({})", question.text, question.path)))
         .collect();
     (!items.is_empty()).then(|| Block::Callout {
         tone: Tone::Stop,
@@ -126,7 +132,7 @@ fn why(say: &Say<'_>, of: &Prescription, reasons: &mut ReasonsList) -> Vec<Block
             ("high", u16::from(index.high).into()),
             ("score", u16::from(index.score.unwrap_or(index.low)).into()),
             ("meaning", index.meaning.as_str().into()),
-            ("missing", index.missing.join(", ").into()),
+            ("missing", index.missing.iter().map(|path| of_path(path)).collect::<Vec<_>>().join(", ").into()),
             ("evidence", reasons.refer_entries(&index.evidence).into()),
         ];
         items.push(say.with(if index.score.is_some() { "surgeon-index-score" } else { "surgeon-index-range" }, &told));
@@ -134,7 +140,7 @@ fn why(say: &Say<'_>, of: &Prescription, reasons: &mut ReasonsList) -> Vec<Block
     vec![Block::List { mark: ListMark::Dot, items }]
 }
 
-/// Loosenings, and what moved: printed wherever the plan is.
+/// Loosenings: printed wherever the plan is.
 fn loosened(say: &Say<'_>, of: &Prescription) -> Vec<Block> {
     let mut items: Vec<String> = of
         .loosened
@@ -149,18 +155,24 @@ fn loosened(say: &Say<'_>, of: &Prescription) -> Vec<Block> {
         .collect();
     let beside = of.outside_the_proof.iter().filter(|line| !of.loosened.contains(line));
     items.extend(beside.map(|line| say.with("surgeon-outside", &[("line", line.as_str().into())])));
-    items.extend(of.moved.iter().map(|line| say.with("surgeon-moved", &[("line", line.as_str().into())])));
+    listed(say, "surgeon-loosened-title", items)
+}
+
+/// A heading and its points; neither where there is no point.
+fn listed(say: &Say<'_>, title: &str, items: Vec<String>) -> Vec<Block> {
+    let items: Vec<String> = items.iter().map(|item| in_trade_words(item)).collect();
     if items.is_empty() {
         return Vec::new();
     }
-    vec![say.heading(2, "surgeon-loosened-title"), Block::List { mark: ListMark::Dot, items }]
+    vec![say.heading(2, title), Block::List { mark: ListMark::Dot, items }]
 }
 
 /// Questions whose answer could change a limit, with what it could change.
 fn questions(say: &Say<'_>, of: &Prescription) -> Vec<Block> {
     let limiting: Vec<&Question> = of.questions.iter().filter(|question| !is_blocking(question)).collect();
-    let items =
-        limiting.iter().map(|question| format!("{} ({}): {}", question.text, question.path, effect(say, question)));
+    let items = limiting
+        .iter()
+        .map(|question| in_trade_words(&format!("{} ({}): {}", question.text, question.path, effect(say, question))));
     let items: Vec<String> = items.collect();
     let count = ("count", of.completions.to_string().into());
     let summary = match (limiting.len(), of.completions) {
@@ -192,66 +204,15 @@ fn effect(say: &Say<'_>, question: &Question) -> String {
         ("from", most.from_day.count().to_string().into()),
         ("until", most.until_day.count().saturating_sub(1).to_string().into()),
     ];
+    // Between "no" and "free" lie as many degrees as a circle's half: nobody counts those.
+    let from_no_to_free = quantity::Degrees::whole(180); // not medical: how a change counts "free"
     match most.degrees {
+        Some(degrees) if degrees == from_no_to_free => say.with("surgeon-question-effect-open", &told),
         Some(degrees) => {
             told.push(("degrees", degrees.to_string().into()));
             say.with("surgeon-question-effect-degrees", &told)
         }
         None => say.with("surgeon-question-effect", &told),
-    }
-}
-
-fn recovery_line(say: &Say<'_>, desk: &Desk<'_>) -> Block {
-    let of = desk.prescription;
-    let last_gate = of.stages.iter().map(|stage| stage.from_day.count()).max().unwrap_or(0);
-    let room = 56; // not medical: eight weeks of the last stage are drawn
-    let until_day = last_gate.saturating_add(room);
-    let runs = sling_words::runs(of);
-    let ends = runs.iter().skip(1).map(|span| span.from_day.count()).chain([until_day]);
-    let sling = runs
-        .iter()
-        .zip(ends)
-        .filter(|(span, end)| span.from_day.count() < *end)
-        .map(|(span, end)| SlingRun {
-            from_day: span.from_day.count(),
-            until_day: end,
-            wear: span.sling.wear.name(),
-            shown: match span.sling.wear {
-                Wear::Always => "sling always".into(),
-                Wear::Weaning => "weaning".into(),
-                Wear::None => "no sling".into(),
-            },
-        })
-        .collect();
-    let mut stages: Vec<StageRun> = Vec::new();
-    for span in of.spans.iter().filter(|span| span.from_day.count() < until_day) {
-        let until = span.until_day.count().min(until_day);
-        let stage = of.stages.iter().find(|stage| stage.id == span.stage);
-        match stages.last_mut() {
-            Some(last) if last.shown == span.stage => last.until_day = until,
-            _ => stages.push(StageRun {
-                from_day: span.from_day.count(),
-                until_day: until,
-                shown: span.stage.clone(),
-                opened: stage.is_some_and(|stage| stage.opened),
-            }),
-        }
-    }
-    let gates = of.stages.iter().map(|stage| (stage.from_day.count(), short(stage.from))).collect();
-    let mark = of
-        .today
-        .as_ref()
-        .filter(|today| today.day.count() > 0 && today.day.count() < until_day)
-        .map(|today| (today.day.count(), "issued".to_owned()));
-    Block::RecoveryLine {
-        alt: say.get("surgeon-line-alt"),
-        week: "week".into(),
-        sling_word: "sling".into(),
-        until_day,
-        sling,
-        stages,
-        dates: gates,
-        mark,
     }
 }
 

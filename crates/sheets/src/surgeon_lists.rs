@@ -1,11 +1,14 @@
 //! Goals, gates, returns and visits on the surgeon's page.
 
 use evidence::HowKnown;
-use plan::{GoalLine, Prescription};
+use plan::{GoalLine, Prescription, StageLine};
 
 use crate::desk::Desk;
 use crate::document::{Block, Cell, Column, Print};
+use crate::letter_gates::text;
 use crate::letter_text::Say;
+use crate::limits_columns::issued;
+use crate::limits_for_good::of_return;
 use crate::limits_table::plain;
 use crate::limits_words::{on, short};
 use crate::reasons_list::ReasonsList;
@@ -76,12 +79,13 @@ pub(crate) fn gates(desk: &Desk<'_>, reasons: &mut ReasonsList) -> Block {
         let state = match opening {
             Some(opening) if stage.opened => format!("opened {} by {}", short(opening.on.value), opening.by),
             _ if stage.opened => "opened".into(),
+            _ if waits(of, stage) => say.get("letter-gate-no-visit"),
             _ => "not opened".into(),
         };
         let criteria: Vec<String> = stage
             .criteria
             .iter()
-            .map(|criterion| format!("{} ({})", criterion.text, reasons.refer_line(&criterion.reasons)))
+            .map(|criterion| format!("{} ({})", text(of, stage, criterion), reasons.refer_line(&criterion.reasons)))
             .collect();
         rows.push(vec![
             plain(stage.title.clone()),
@@ -95,13 +99,26 @@ pub(crate) fn gates(desk: &Desk<'_>, reasons: &mut ReasonsList) -> Block {
     table(say.get("surgeon-gates-title"), &titles, rows)
 }
 
-/// Return to activities.
+/// Whether its gate has passed and it is not opened: the visit that was to decide is over.
+fn waits(of: &Prescription, stage: &StageLine) -> bool {
+    !stage.opened && stage.from <= issued(of)
+}
+
+/// Return to activities; a first day that is taken away again has the day for good beside it.
 pub(crate) fn returns(desk: &Desk<'_>, reasons: &mut ReasonsList) -> Option<Block> {
     let (say, of) = (Say::at(desk), desk.prescription);
     let mut rows = Vec::new();
     for line in &of.returns {
         let when = match (line.date, line.day) {
-            (Some(date), Some(day)) => on(date, day),
+            (Some(date), Some(day)) => match of_return(desk, line) {
+                Some(stays) if stays == day => on(date, day),
+                Some(stays) => {
+                    let told =
+                        [("first", on(date, day).into()), ("stays", on(stays.date(of.operated_on), stays).into())];
+                    say.with("surgeon-returns-shut-again", &told)
+                }
+                None => say.with("surgeon-returns-not-again", &[("first", on(date, day).into())]),
+            },
             _ => "no dated day allows it".into(),
         };
         let mut remark: Vec<&str> = Vec::new();

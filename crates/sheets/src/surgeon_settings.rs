@@ -27,7 +27,7 @@ pub(crate) fn differences(settings: &Settings) -> Vec<String> {
     for loosening in &settings.loosenings {
         lines.push(format!(
             "loosening of {}, days {} to {}: {} ({})",
-            loosening.key,
+            plan::words::of_key(loosening.key),
             loosening.from_day,
             loosening.until_day.saturating_sub(1),
             allowed(loosening.up_to.allowed(loosening.key)).replace('\n', " "),

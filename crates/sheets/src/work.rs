@@ -2,14 +2,19 @@
 
 use body::{Joint, Key, Mode, Movement};
 use jiff::civil::Date;
-use plan::{Allowed, LimitRow, Prescription, TodayBasis, Wear};
+use operative::Procedure;
+use plan::{Allowed, LimitRow, Wear};
 
 use crate::desk::Desk;
 use crate::document::{Block, Column, Document, Print, Tone};
 use crate::letter_strip::allows;
 use crate::letter_text::{Kind, Say, Validity, blank, filled, head, page};
-use crate::limits_table::{load_of, plain, value_in};
-use crate::limits_words::{load, short};
+use crate::limits_columns::frozen;
+use crate::limits_for_good::{for_good, is_allowed_now, of_return};
+use crate::limits_table::{plain, value_in};
+use crate::limits_words::short;
+use crate::work_lifting::lifting;
+use crate::work_sling::{is_off_from, sling};
 
 const KIND: Kind =
     Kind { title: "work-title", running: "work-running", running_with_id: "work-running", side: "work-side" };
@@ -48,14 +53,22 @@ const TASKS: &[(&str, Task)] = &[
 pub fn work_note(desk: &Desk<'_>) -> Document {
     let (say, of) = (Say::at(desk), desk.prescription);
     let mut document = page(desk, &KIND);
-    let review = of.visits.iter().map(|visit| visit.date).find(|date| *date > desk.issued_on);
-    document.blocks = vec![
+    // While a gate waits, no visit of the dated plan stands: the next one is to be made.
+    let ahead = of.visits.iter().map(|visit| visit.date).find(|date| *date > desk.issued_on);
+    let review = ahead.filter(|_| frozen(of).is_none());
+    let (rows, is_release) = (rows(desk), desk.record.procedure() == Procedure::CapsularRelease);
+    let is_blocked = of.questions.iter().any(|question| question.changes.is_empty());
+    let mut blocks = vec![
         head(desk, "work-title"),
         Block::Fields {
             columns: 3, // not medical: side by side
             fields: vec![blank("Name"), blank("Date of birth"), filled("Issued", short(desk.issued_on))],
         },
-        say.paragraph(Tone::Plain, "work-intro", &[("date", short(of.operated_on).into())]),
+        say.paragraph(
+            Tone::Plain,
+            if is_release { "work-intro-release" } else { "work-intro" },
+            &[("date", short(of.operated_on).into())],
+        ),
         Block::Callout {
             tone: Tone::Strong,
             title: match review {
@@ -66,186 +79,157 @@ pub fn work_note(desk: &Desk<'_>) -> Document {
             items: Vec::new(),
         },
         say.heading(2, "work-tasks-title"),
-        tasks(desk, &say, review),
-        say.heading(2, "work-lift-title"),
-        say.paragraph(Tone::Plain, "work-lift-text", &[]),
-        lifting(&say, of, desk.issued_on),
-        say.heading(2, "work-sling-title"),
-        Block::Paragraph { tone: Tone::Plain, text: sling(&say, of, desk.issued_on) },
-        Block::Signature {
-            text: say.get("work-sign"),
-            labels: vec!["Surgeon's signature".into(), "Name".into(), "Date".into()],
-        },
     ];
+    blocks.extend(until_then(desk, &say, &rows));
+    blocks.push(tasks(desk, &say, review, &rows));
+    blocks.push(say.heading(2, "work-lift-title"));
+    blocks.push(say.paragraph(Tone::Plain, "work-lift-text", &[]));
+    blocks.extend(lifting(&say, of, desk.issued_on));
+    blocks.push(say.heading(2, "work-sling-title"));
+    blocks.push(Block::Paragraph { tone: Tone::Plain, text: sling(&say, of, desk.issued_on) });
+    blocks.push(Block::Signature {
+        text: say.get(if is_blocked { "work-sign-blocked" } else { "work-sign" }),
+        labels: vec!["Surgeon's signature".into(), "Name".into(), "Date".into()],
+    });
+    document.blocks = blocks;
     document
 }
 
-fn tasks(desk: &Desk<'_>, say: &Say<'_>, review: Option<Date>) -> Block {
+/// A row of the table of tasks.
+struct Row {
+    task: Task,
+    title: &'static str,
+    first: Option<Date>,
+}
+
+/// What is told of, each with its first day.
+///
+/// # Method
+/// No row speaks of a sling that is off by then, and work with the other hand is told only where that
+/// arm is sound.
+fn rows(desk: &Desk<'_>) -> Vec<Row> {
+    let of = desk.prescription;
+    let has_helping_arm = operative::facts(desk.record).other_arm_helps();
+    let told = TASKS.iter().filter_map(|&(title, task)| {
+        let first = first_day(desk, task);
+        let is_off = first.is_some_and(|first| is_off_from(of, desk.issued_on, first.max(desk.issued_on)));
+        let title = match title {
+            "work-desk-sling" if is_off => return None,
+            "work-one-hand" if !has_helping_arm => return None,
+            "work-one-hand" if is_off => "work-one-hand-no-sling",
+            other => other,
+        };
+        Some(Row { task, title, first })
+    });
+    told.collect()
+}
+
+/// What holds before the first day of work with this arm.
+fn until_then(desk: &Desk<'_>, say: &Say<'_>, rows: &[Row]) -> Option<Block> {
+    let of_this_arm = || rows.iter().filter(|row| !row.title.starts_with("work-one-hand"));
+    let is_now = |row: &Row| matches!(earliest(desk, row), Earliest::Now);
+    if of_this_arm().any(is_now) {
+        return None;
+    }
+    let ahead = of_this_arm().filter_map(|row| match earliest(desk, row) {
+        Earliest::From(date) | Earliest::Planned(date) => Some(date),
+        Earliest::Now | Earliest::Waits | Earliest::Never => None,
+    });
+    let is_waiting = of_this_arm().any(|row| matches!(earliest(desk, row), Earliest::Waits));
+    Some(match ahead.min().filter(|_| !is_waiting) {
+        Some(date) => say.paragraph(Tone::Strong, "work-none-before", &[("date", short(date).into())]),
+        None => say.paragraph(Tone::Strong, "work-none-yet", &[]),
+    })
+}
+
+fn tasks(desk: &Desk<'_>, say: &Say<'_>, review: Option<Date>, rows: &[Row]) -> Block {
     let columns = vec![
         Column { title: say.get("work-task"), share: 3 }, // not medical: widths
-        Column { title: say.get("work-earliest"), share: 3 }, // not medical: widths
+        Column { title: say.get("work-earliest"), share: 2 },
         Column { title: say.get("work-review-head"), share: 2 },
     ];
     let reviewed = match review {
         Some(date) => say.with("work-review-on", &[("date", short(date).into())]),
         None => say.get("work-review-later"),
     };
-    let rows = TASKS
+    let rows = rows
         .iter()
-        .map(|(id, task)| vec![plain(say.get(id)), plain(earliest(desk, say, *task)), plain(reviewed.clone())])
+        .map(|row| vec![plain(say.get(row.title)), plain(in_words(say, earliest(desk, row))), plain(reviewed.clone())])
         .collect();
     Block::Table { alt: say.get("work-tasks-alt"), print: Print::Usual, columns, rows }
 }
 
-fn earliest(desk: &Desk<'_>, say: &Say<'_>, task: Task) -> String {
-    let Some(date) = first_day(desk, task) else { return say.get("work-not-dated") };
-    let told = [("date", short(date).into())];
+/// What is said of the first day of a task.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Earliest {
+    /// It is allowed on the day of issue, and stays so.
+    Now,
+    /// From a day on, in a stage that is open.
+    From(Date),
+    /// Not before a day, and only once a stage is opened.
+    Planned(Date),
+    /// The day has come, and a stage is not opened.
+    Waits,
+    /// No dated day allows it.
+    Never,
+}
+
+fn earliest(desk: &Desk<'_>, row: &Row) -> Earliest {
+    let Some(date) = row.first else { return Earliest::Never };
+    let has_come = date <= desk.issued_on;
     match Validity::of(desk.prescription, desk.issued_on).next() {
-        Some(stage) if date >= stage.from && date <= desk.issued_on => say.get("work-waits"),
-        Some(stage) if date >= stage.from => say.with("work-only-after", &told),
-        _ if date <= desk.issued_on => say.get("work-may"),
-        _ => say.with("work-from", &told),
+        Some(stage) if date >= stage.from && has_come => Earliest::Waits,
+        Some(stage) if date >= stage.from => Earliest::Planned(date),
+        _ if has_come && !is_now(desk, row.task) => Earliest::Waits,
+        _ if has_come => Earliest::Now,
+        _ => Earliest::From(date),
     }
 }
 
-/// The first day of the dated plan, never before the limits allow it for good.
+/// Whether the day of issue itself allows a task: a gate that waits can shut what its date has reached.
+fn is_now(desk: &Desk<'_>, task: Task) -> bool {
+    match task {
+        Task::Return(activity) | Task::Activity(activity) => is_allowed_now(desk, activity),
+        Task::Ladder => desk.prescription.today.as_ref().is_some_and(|today| {
+            let is_open = |movement| value_in(&today.limits, load_key(movement)).allowed != Allowed::No;
+            today.sling.wear == Wear::None && is_open(Movement::OverheadLoad) && is_open(Movement::WeightThroughTheArm)
+        }),
+    }
+}
+
+fn in_words(say: &Say<'_>, earliest: Earliest) -> String {
+    match earliest {
+        Earliest::Now => say.get("work-may"),
+        Earliest::From(date) => say.with("work-from", &[("date", short(date).into())]),
+        Earliest::Planned(date) => say.with("work-only-after", &[("date", short(date).into())]),
+        Earliest::Waits => say.get("work-waits"),
+        Earliest::Never => say.get("work-not-dated"),
+    }
+}
+
+/// The first day of the dated plan, never before the limits and the sling allow it for good.
 fn first_day(desk: &Desk<'_>, task: Task) -> Option<Date> {
     let of = desk.prescription;
     let open = |movement: Movement, limits: &[LimitRow]| value_in(limits, load_key(movement)).allowed != Allowed::No;
     match task {
         Task::Return(activity) => {
-            of.returns.iter().find(|line| line.activity == activity && !line.opened_by_surgeon)?.date
+            let line = of.returns.iter().find(|line| line.activity == activity && !line.opened_by_surgeon)?;
+            of_return(desk, line).map(|day| day.date(of.operated_on))
         }
         Task::Activity(id) => {
             let entry = desk.catalogue.get(id)?;
-            for_good(of, |span| span.sling.wear == Wear::None && allows(entry, &span.limits))
+            for_good(of, |span| span.sling.wear == Wear::None && allows(entry, &span.limits)).map(|span| span.from)
         }
         Task::Ladder => for_good(of, |span| {
             span.sling.wear == Wear::None
                 && open(Movement::OverheadLoad, &span.limits)
                 && open(Movement::WeightThroughTheArm, &span.limits)
-        }),
-    }
-}
-
-/// The first day from which something holds until the end of the dated plan.
-fn for_good(of: &Prescription, holds: impl Fn(&plan::SpanOfDays) -> bool) -> Option<Date> {
-    of.spans.iter().rev().take_while(|span| holds(span)).last().map(|span| span.from)
-}
-
-const fn load_key(movement: Movement) -> Key {
-    Key::any(Joint::WholeArm, movement, Mode::Resisted)
-}
-
-/// A run of days with one load in the hand and one overhead.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub(crate) struct Lift {
-    /// First day.
-    pub from: Date,
-    /// First day after; `None` where it lasts until the surgeon says more.
-    pub before: Option<Date>,
-    /// What the hand may hold.
-    pub hand: Allowed,
-    /// What it may hold above the shoulder.
-    pub overhead: Allowed,
-    /// Whether a stage that is not open has to be opened first.
-    pub later: bool,
-}
-
-/// What may be lifted, from the day of issue on.
-///
-/// # Method
-/// While a passed gate waits, the limits of the day of issue last, and nothing later is told: no day
-/// of the dated plan after that gate holds.
-pub(crate) fn lifts(of: &Prescription, issued_on: Date) -> Vec<Lift> {
-    let pair = |limits: &[LimitRow]| {
-        let of = |movement| value_in(limits, load_key(movement)).allowed;
-        // What may be held overhead is never more than what may be held at all.
-        (of(Movement::HandLoad), of(Movement::OverheadLoad).min(of(Movement::HandLoad)))
-    };
-    if let Some(today) = of.today.as_ref().filter(|today| today.basis == TodayBasis::Frozen) {
-        let (hand, overhead) = pair(&today.limits);
-        return vec![Lift { from: issued_on, before: None, hand, overhead, later: false }];
-    }
-    let gate = Validity::of(of, issued_on).next().map(|stage| stage.from);
-    let mut lifts: Vec<Lift> = Vec::new();
-    for span in of.spans.iter().filter(|span| span.until > issued_on) {
-        let (hand, overhead) = pair(&span.limits);
-        let later = gate.is_some_and(|gate| span.from >= gate);
-        match lifts.last_mut() {
-            Some(last)
-                if (last.hand, last.overhead) == (hand, overhead) && (last.later == later || hand == Allowed::No) => {}
-            last => {
-                if let Some(last) = last {
-                    last.before = Some(span.from);
-                }
-                lifts.push(Lift { from: span.from.max(issued_on), before: None, hand, overhead, later });
-            }
-        }
-    }
-    lifts
-}
-
-fn lifting(say: &Say<'_>, of: &Prescription, issued_on: Date) -> Block {
-    let columns = vec![
-        Column { title: say.get("work-lift-from"), share: 2 },
-        Column { title: say.get("work-lift-before"), share: 3 }, // not medical: widths
-        Column { title: say.get("work-lift-hand"), share: 3 },   // not medical: widths
-        Column { title: say.get("work-lift-overhead"), share: 3 }, // not medical: widths
-        Column { title: say.get("work-lift-holds"), share: 2 },
-    ];
-    let rows = lifts(of, issued_on)
-        .iter()
-        .map(|lift| {
-            vec![
-                plain(short(lift.from)),
-                plain(lift.before.map_or_else(|| say.get("work-lift-open-end"), short)),
-                plain(most(say, lift.hand)),
-                plain(most(say, lift.overhead)),
-                plain(say.get(if lift.later { "work-lift-earliest" } else { "work-lift-now" })),
-            ]
         })
-        .collect();
-    Block::Table { alt: say.get("work-lift-alt"), print: Print::Usual, columns, rows }
-}
-
-fn most(say: &Say<'_>, allowed: Allowed) -> String {
-    match (allowed, load_of(allowed)) {
-        (_, Some(most)) => {
-            let [kilograms, pounds] = load(most);
-            say.with("work-lift-most", &[("kilograms", kilograms.into()), ("pounds", pounds.into())])
-        }
-        (Allowed::Free, _) => say.get("work-lift-free"),
-        _ => say.get("work-lift-nothing"),
+        .map(|span| span.from),
     }
 }
 
-fn sling(say: &Say<'_>, of: &Prescription, issued_on: Date) -> String {
-    let runs = crate::sling_words::runs(of);
-    let first =
-        |wear: Wear| runs.iter().find(|span| span.sling.wear == wear && span.from > issued_on).map(|span| span.from);
-    let told = |id: &str, from: Option<Date>, until: Option<Date>| {
-        let text = |date: Option<Date>| date.map_or(String::new(), short);
-        say.with(id, &[("from", text(from).into()), ("until", text(until).into())])
-    };
-    if let Some(today) = of.today.as_ref().filter(|today| today.basis == TodayBasis::Frozen) {
-        return say.get(match today.sling.wear {
-            Wear::Always => "work-sling-always-open",
-            Wear::Weaning => "work-sling-weaning-open",
-            Wear::None => "work-sling-none",
-        });
-    }
-    let mut sentences = Vec::new();
-    let worn = of.spans.iter().rev().find(|span| span.from <= issued_on).map_or(Wear::Always, |span| span.sling.wear);
-    let (weaning, none) = (first(Wear::Weaning), first(Wear::None));
-    if worn == Wear::Always {
-        sentences.push(told("work-sling-always", None, weaning.or(none)));
-    }
-    if worn != Wear::None && (weaning.is_some() || worn == Wear::Weaning) {
-        sentences.push(told("work-sling-weaning", weaning.or(Some(issued_on)), none));
-    }
-    if worn == Wear::None {
-        sentences.push(say.get("work-sling-none"));
-    }
-    sentences.join(" ")
+/// The key of a load.
+pub(crate) const fn load_key(movement: Movement) -> Key {
+    Key::any(Joint::WholeArm, movement, Mode::Resisted)
 }

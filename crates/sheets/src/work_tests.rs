@@ -2,10 +2,10 @@
 
 use body::{Joint, Key, Mode, Movement};
 use jiff::civil::Date;
-use plan::{Allowed, Bound};
+use plan::{Allowed, Bound, Wear};
 
 use crate::document::{Block, Document};
-use crate::letter_world::{Made, dates_in, dates_of, world};
+use crate::letter_world::{BACK, Made, OPENED_TO_ACTIVE, SMALL, dates_in, dates_of, world};
 use crate::limits_table::value_on;
 use crate::limits_words::short;
 use crate::work_note;
@@ -147,4 +147,151 @@ fn the_note_is_plain() {
         let grade = wording::grade(&sentences.join(" "));
         assert!(grade <= 8.0, "{}: {grade:.1}", made.name);
     }
+}
+
+fn cells<'d>(document: &'d Document, title: &str) -> Option<&'d str> {
+    let title = world().0.messages.text(title, &[]);
+    document.blocks.iter().find_map(|block| match block {
+        Block::Table { rows, .. } => rows.iter().find(|row| row[0].text == title).map(|row| row[1].text.as_str()),
+        _ => None,
+    })
+}
+
+/// What is told as allowed, from its day on, is shut by no later limit and by no later sling.
+#[test]
+fn nothing_is_told_as_allowed_that_is_shut_again() {
+    let (world, all) = world();
+    let back = world.made("back", SMALL, BACK, OPENED_TO_ACTIVE, Some(jiff::civil::date(2026, 4, 25)));
+    let ahead = world.made("back", SMALL, BACK, "", None);
+    let now = world.messages.text("work-may", &[]);
+    let tasks = [
+        ("work-desk-sling", "desk-work"),
+        ("work-desk-both", "desk-work-both-hands"),
+        ("work-drive", "drive"),
+        ("work-manual", "manual-work"),
+    ];
+    let (mut compared, mut allowed) = (0, 0);
+    for made in all.iter().chain([&back, &ahead]) {
+        let document = work_note(&world.desk(made));
+        for (title, activity) in tasks {
+            let Some(text) = cells(&document, title) else { continue };
+            let is_now = text == now;
+            let from = match dates_in(&[text]).first() {
+                Some(shown) => date_named(made, shown),
+                None if is_now => made.issued_on,
+                None => continue,
+            };
+            let entry = world.catalogue.get(activity).expect(activity);
+            for span in made.prescription.spans.iter().filter(|span| span.until > from) {
+                let is_worn = span.sling.wear == Wear::Always && entry.sling == exercise::SlingDuring::Off;
+                let fits = crate::letter_strip::allows(entry, &span.limits);
+                assert!(fits && !is_worn, "{}: {activity}, {text}, on {}", made.name, span.from);
+                compared += 1;
+            }
+            if is_now {
+                allowed += 1;
+                assert!(
+                    crate::limits_for_good::is_allowed_now(&world.desk(made), activity),
+                    "{}: {activity}",
+                    made.name
+                );
+            }
+        }
+    }
+    assert!(compared > 300 && allowed > 10, "{compared}, {allowed}");
+    // The plan has come to day 49 on 20 April, and again 35 days after the go-back on day 50.
+    for made in [&back, &ahead] {
+        let document = work_note(&world.desk(made));
+        assert_eq!(cells(&document, "work-desk-both"), Some("not before 26 May 2026"));
+    }
+}
+
+/// Back to passive on day 50 puts the sling on again until day 78.
+#[test]
+fn every_run_of_the_sling_is_told() {
+    let back = world().0.made("back", SMALL, BACK, "", None);
+    let told = crate::work_sling::worn(&back.prescription, back.issued_on);
+    let days: Vec<(Wear, i32)> = told.iter().map(|run| (run.wear, (run.from - back.issued_on).get_days())).collect();
+    let expected = [(Wear::Always, 0), (Wear::Weaning, 42), (Wear::Always, 50), (Wear::Weaning, 78), (Wear::None, 92)];
+    assert_eq!(days, expected);
+    let document = work_note(&world().0.desk(&back));
+    let sling = document.texts().into_iter().find(|text| text.contains("worn all the time again")).expect("the sling");
+    let shown: Vec<String> = dates_in(&[sling]);
+    assert_eq!(shown, ["13 Apr 2026", "13 Apr 2026", "21 Apr 2026", "19 May 2026", "19 May 2026", "2 Jun 2026"]);
+}
+
+#[test]
+fn a_note_that_may_not_be_signed_says_so() {
+    let (world, all) = world();
+    let sentence = world.messages.text("work-sign-blocked", &[]);
+    let (mut blocked, mut free) = (0, 0);
+    for made in all {
+        let is_blocked = made.prescription.questions.iter().any(|question| question.changes.is_empty());
+        let document = work_note(&world.desk(made));
+        assert_eq!(document.texts().contains(&sentence.as_str()), is_blocked, "{}", made.name);
+        *(if is_blocked { &mut blocked } else { &mut free }) += 1;
+    }
+    assert!(blocked > 0 && free > 0);
+}
+
+/// After a gate that is not opened no line of loads is in force, and the note says where more will stand.
+#[test]
+fn a_planned_line_is_marked() {
+    let (world, all) = world();
+    let [planned, more] = ["work-lift-earliest", "work-lift-more"].map(|id| world.messages.text(id, &[]));
+    let mut marked = 0;
+    for made in all {
+        let document = work_note(&world.desk(made));
+        let texts = document.texts();
+        let has_planned = texts.contains(&planned.as_str());
+        assert_eq!(texts.contains(&more.as_str()), has_planned, "{}", made.name);
+        let lifts = crate::work_lifting::lifts(&made.prescription, made.issued_on);
+        let gate = made.prescription.stages.iter().find(|stage| !stage.opened).map(|stage| stage.from);
+        for lift in lifts.iter().filter(|lift| lift.hand != Allowed::No && lift.from > made.issued_on) {
+            assert_eq!(lift.later, gate.is_some_and(|gate| lift.from >= gate), "{}: {}", made.name, lift.from);
+            marked += usize::from(lift.later);
+        }
+    }
+    assert!(marked > 20, "{marked}");
+}
+
+#[test]
+fn a_release_is_told_in_its_own_words() {
+    let (world, all) = world();
+    let mut releases = 0;
+    for made in all.iter().filter(|made| made.name.starts_with("release")) {
+        let document = work_note(&world.desk(made));
+        let texts = document.texts().join("\n");
+        assert!(!texts.contains("heals") && texts.contains("moved again"), "{}", made.name);
+        assert!(!texts.contains("sling on"), "{}: the sling is off by then", made.name);
+        let letter = crate::letter(&world.desk(made)).texts().join("\n");
+        assert!(!letter.contains("capsular release: not recorded"), "{}", made.name);
+        releases += 1;
+    }
+    assert!(releases > 1);
+}
+
+/// Work with the other hand alone is told only where that arm is sound.
+#[test]
+fn the_other_hand_works_only_where_it_is_sound() {
+    let (world, all) = world();
+    let (mut told, mut left_out) = (0, 0);
+    for made in all {
+        let document = work_note(&world.desk(made));
+        let row = cells(&document, "work-one-hand").or_else(|| cells(&document, "work-one-hand-no-sling"));
+        let is_sound = made.record.other_arm.shoulder.is_some_and(|v| v.value == operative::OtherShoulder::Sound);
+        assert_eq!(row.is_some(), is_sound, "{}", made.name);
+        *(if is_sound { &mut told } else { &mut left_out }) += 1;
+        let first = document.texts().into_iter().find(|text| text.starts_with("No work with this arm"));
+        let now = world.messages.text("work-may", &[]);
+        let has_work = document.blocks.iter().any(|block| match block {
+            Block::Table { rows, .. } => {
+                let one_hand = world.messages.text("work-one-hand-no-sling", &[]);
+                rows.iter().any(|row| row[1].text == now && !row[0].text.starts_with(&one_hand))
+            }
+            _ => false,
+        });
+        assert_eq!(first.is_none(), has_work, "{}", made.name);
+    }
+    assert!(told > 0 && left_out > 0);
 }

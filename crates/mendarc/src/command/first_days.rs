@@ -63,7 +63,7 @@ pub fn run(arguments: &FirstDays) -> Outcome {
     if let Some(folder) = &arguments.out {
         let written = Folder::open(folder).and_then(|mut folder| {
             folder.put("first-days.txt", anstream::adapter::strip_str(&text).to_string().as_bytes())?;
-            papers::print(&mut folder, "first-days.pdf", &document)?;
+            folder.put("first-days.pdf", &papers::pdf("first-days.pdf", &document)?)?;
             folder.finish()
         });
         match written {

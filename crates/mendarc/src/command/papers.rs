@@ -48,16 +48,29 @@ fn put(
     folder.put("prescription.json", json.as_bytes())?;
     let calendar = calendar(desk, patient, &folder, sink)?;
     folder.put("visits.ics", calendar.as_bytes())?;
-    let of_patient = Desk { messages: patient, ..*desk };
-    match sheets::handout(&of_patient) {
-        Ok(document) => print(&mut folder, "patient.pdf", &document)?,
+    let mut documents = Vec::new();
+    match sheets::handout(&Desk { messages: patient, ..*desk }) {
+        Ok(handout) => documents.push(("patient.pdf", handout)),
         // One of an earlier run would not belong to the other sheets.
         Err(NoNumber::Both | NoNumber::Day | NoNumber::Night) => folder.outdate("patient.pdf"),
     }
-    print(&mut folder, "therapist.pdf", &sheets::letter(desk))?;
-    print(&mut folder, "surgeon.pdf", &sheets::surgeon_page(desk, &json::sha256(json.as_bytes())))?;
-    print(&mut folder, "work.pdf", &sheets::work_note(desk))?;
+    documents.push(("surgeon.pdf", sheets::surgeon_page(desk, &json::sha256(json.as_bytes()))));
+    documents.push(("therapist.pdf", sheets::letter(desk)));
+    documents.push(("work.pdf", sheets::work_note(desk)));
+    for ((name, _), pdf) in documents.iter().zip(laid_out(&documents)) {
+        folder.put(name, &pdf?)?;
+    }
     folder.finish()
+}
+
+/// Every sheet as a PDF, each on a thread of its own.
+fn laid_out(documents: &[(&'static str, Document)]) -> Vec<Result<Vec<u8>, Diagnostic>> {
+    std::thread::scope(|scope| {
+        let threads: Vec<_> =
+            documents.iter().map(|(name, document)| scope.spawn(move || pdf(name, document))).collect();
+        let stopped = || Err(Diagnostic::error("cannot-print", "a sheet was not finished"));
+        threads.into_iter().map(|thread| thread.join().unwrap_or_else(|_| stopped())).collect()
+    })
 }
 
 /// What to say where a number to call is missing.
@@ -71,10 +84,10 @@ pub fn no_number(missing: NoNumber, what: &str) -> Diagnostic {
         .help("write [contact] with day = \"…\" and night = \"…\" in the settings and name the file with `--settings`")
 }
 
-/// Lays a sheet out and puts it into the folder.
+/// Lays a sheet out.
 #[cfg(feature = "paper")]
-pub fn print(folder: &mut Folder, name: &str, document: &Document) -> Result<(), Diagnostic> {
-    let pdf = paper::pdf(document).map_err(|failure| {
+pub fn pdf(name: &str, document: &Document) -> Result<Vec<u8>, Diagnostic> {
+    paper::pdf(document).map_err(|failure| {
         let fault = Diagnostic::error("cannot-print", format!("{name} can't be printed: {failure}"));
         match failure {
             paper::Failure::NoGlyph { .. } => {
@@ -82,13 +95,12 @@ pub fn print(folder: &mut Folder, name: &str, document: &Document) -> Result<(),
             }
             _ => fault,
         }
-    })?;
-    folder.put(name, &pdf)
+    })
 }
 
 /// Without the feature `paper` nothing is laid out.
 #[cfg(not(feature = "paper"))]
-pub fn print(_: &mut Folder, name: &str, _: &Document) -> Result<(), Diagnostic> {
+pub fn pdf(name: &str, _: &Document) -> Result<Vec<u8>, Diagnostic> {
     Err(Diagnostic::error("cannot-print", format!("{name} can't be printed: this program was built without paper"))
         .help("build it with the feature `paper`, which is on by default"))
 }

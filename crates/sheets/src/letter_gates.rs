@@ -1,0 +1,82 @@
+//! Gates with what is looked at before the surgeon opens them.
+
+use plan::{Criterion, GoalLine, Prescription, StageLine};
+
+use crate::document::{Block, Column, Print};
+use crate::letter_text::Say;
+use crate::limits_columns::issued;
+use crate::limits_table::plain;
+use crate::limits_words::short;
+use crate::reasons_list::ReasonsList;
+
+/// What the protocols write after a criterion of motion.
+const AT_THE_LIMIT: &str = ", or stopped at the limit of the day";
+
+/// The gate that is decided on next: what the letter is valid until.
+pub(crate) fn next(say: &Say<'_>, of: &Prescription, reasons: &mut ReasonsList) -> Option<Block> {
+    let stage = of.stages.iter().find(|stage| !stage.opened)?;
+    Some(table(say, of, std::slice::from_ref(stage), reasons))
+}
+
+/// Every gate.
+pub(crate) fn all(say: &Say<'_>, of: &Prescription, reasons: &mut ReasonsList) -> Vec<Block> {
+    vec![say.heading(2, "surgeon-gates-title"), table(say, of, &of.stages, reasons)]
+}
+
+/// A line for each gate: from when, whether it is open or when it is looked at, and what is looked at.
+fn table(say: &Say<'_>, of: &Prescription, stages: &[StageLine], reasons: &mut ReasonsList) -> Block {
+    let mut rows = Vec::new();
+    for stage in stages.iter().filter(|stage| stage.from_day.count() > 0) {
+        let criteria: Vec<String> = stage
+            .criteria
+            .iter()
+            .map(|criterion| text(of, stage, criterion))
+            .map(|text| text.strip_suffix(AT_THE_LIMIT).map_or_else(|| text.clone(), |text| format!("{text}†")))
+            .map(|text| text.replace(" degrees", "°"))
+            .collect();
+        let why = stage.reasons.iter().chain(stage.criteria.iter().flat_map(|criterion| &criterion.reasons));
+        let why = reasons.refer_line(why);
+        let cells = [stage.id.clone(), short(stage.from), state(say, of, stage), criteria.join(" · "), why];
+        rows.push(cells.map(plain).into());
+    }
+    let titles = ["gate", "not before", "opened?", "looked at first († or stopped at the limit of the day)", "why"];
+    let shares = [0, 0, 0, 1, 0];
+    let columns = titles.into_iter().zip(shares).map(|(title, share)| Column { title: title.into(), share }).collect();
+    Block::Table { alt: say.get("letter-gates-alt"), print: Print::Smaller, columns, rows }
+}
+
+/// Whether a gate is opened, and else the visit that decides; one that has passed decided nothing.
+fn state(say: &Say<'_>, of: &Prescription, stage: &StageLine) -> String {
+    let purpose = format!("gate: {}", stage.id);
+    let visit = of.visits.iter().find(|visit| visit.purpose == purpose).map(|visit| visit.date);
+    match visit.filter(|visit| *visit > issued(of)) {
+        _ if stage.opened => "yes".into(),
+        Some(visit) if !is_behind_a_waiting_gate(of, stage) => format!("visit {}", short(visit)),
+        _ => say.get("letter-gate-no-visit"),
+    }
+}
+
+/// Whether an earlier gate has passed unopened: then no visit of the dated plan stands any more.
+fn is_behind_a_waiting_gate(of: &Prescription, stage: &StageLine) -> bool {
+    crate::limits_columns::frozen(of).is_some()
+        && of.stages.iter().any(|other| !other.opened && other.from < stage.from)
+}
+
+/// A criterion with its angle as it can be reached: never above the limit of the day before its gate.
+///
+/// # Method
+/// The engine clips the same angle where it is a goal. Where the limit leaves so little that there is
+/// no goal, being stopped at the limit is all that is looked at.
+pub(crate) fn text(of: &Prescription, stage: &StageLine, criterion: &Criterion) -> String {
+    let id = format!("{}/{}", stage.id, criterion.id);
+    let Some(what) = criterion.text.strip_suffix(AT_THE_LIMIT) else { return criterion.text.clone() };
+    let Some((before, degrees)) = what.strip_suffix(" degrees").and_then(|what| what.rsplit_once(' ')) else {
+        return criterion.text.clone();
+    };
+    let goal = of.spans.iter().flat_map(|span| &span.goals).find(|goal| goal.id == id);
+    match goal {
+        Some(GoalLine { to: Some(to), held_by_limit: true, .. }) => format!("{before} {to} degrees{AT_THE_LIMIT}"),
+        Some(_) => format!("{before} {degrees} degrees{AT_THE_LIMIT}"),
+        None => format!("{before} as far as the limit of the day"),
+    }
+}
