@@ -196,11 +196,8 @@ fn lists(texts: &Texts<'_>, points: &Points, may: &str, not: &str) -> Vec<Block>
 /// Block, tablets, ice, washing and sleep: for a plan that begins on the day of surgery.
 fn first_nights(desk: &Desk<'_>, texts: &Texts<'_>, parts: &[Part<'_>], numbers: Numbers<'_>) -> Vec<Block> {
     let told = first_days::told(desk.prescription.operated_on, desk.settings, numbers, desk.messages);
-    let mut blocks = vec![
-        Block::PageBreak,
-        texts.heading(1, "handout-nights-title"),
-        texts.paragraph(Tone::Plain, "handout-nights-intro", &[]),
-    ];
+    let mut blocks =
+        vec![texts.heading(1, "handout-nights-title"), texts.paragraph(Tone::Plain, "handout-nights-intro", &[])];
     let period = parts.first().and_then(|part| part.periods.first());
     let mut left_out: Vec<&str> = Vec::new();
     if period.is_some_and(|period| period.sling.wear != plan::Wear::Always) {

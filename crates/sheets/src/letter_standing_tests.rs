@@ -282,3 +282,31 @@ fn the_first_page_says_whom_to_call_and_how_the_other_arm_is() {
         }
     }
 }
+
+/// The day of the second load is an own choice (`staged-second-hand-load-start`); those of passive elevation were read.
+#[test]
+fn a_row_with_a_number_of_no_source_is_marked() {
+    let small = made(PRACTICE, "", None);
+    let document = letter(&world().0.desk(&small));
+    assert_eq!(row_of(&document, "hand load *"), "no");
+    assert_eq!(row_of(&document, "passive: elevation"), "no");
+    assert!(document.texts().iter().any(|text| text.contains("* No published source")));
+    assert!(document.texts().contains(&"2 times a week for 12 weeks, from ____________"));
+}
+
+/// After a tenodesis stretch into elbow extension is shut for longer: that stands above the signature.
+#[test]
+fn a_ban_on_stretch_of_the_elbow_is_on_the_first_page() {
+    let (world, all) = world();
+    let has_row = |name: &str| {
+        let made = all.iter().find(|made| made.name == name).expect(name);
+        let blocks = letter(&world.desk(made)).blocks;
+        let first = blocks.iter().take_while(|block| !matches!(block, Block::Signature { .. }));
+        let mut labels = first.filter_map(|block| match block {
+            Block::Table { rows, .. } => Some(rows.iter().map(|row| row[0].text.clone()).collect::<Vec<_>>()),
+            _ => None,
+        });
+        labels.any(|labels| labels.iter().any(|label| label.starts_with("end-range stretch: elbow extension")))
+    };
+    assert_eq!((has_row("tenodesis"), has_row("small")), (true, false));
+}
