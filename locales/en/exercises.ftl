@@ -16,11 +16,7 @@ exercise-pendulum = Pendulum circles
     .stop = Stop if the pain gets sharp, or if you feel dizzy.
 
 exercise-table-slide = Table slide
-    .reach = { $landmark ->
-        [chest] Stop before your upper arm and your chest make a square corner ({ $degrees }°).
-        [shoulder] Stop when your upper arm and your chest make a square corner ({ $degrees }°).
-       *[other] Go only as far as you were shown ({ $degrees }°).
-    }
+    .reach = { handout-reach-corner }
     .purpose = Lets the arm go up without lifting it.
     .start = Sit at a table. Rest the operated forearm on a towel in front of you.
     .step-1 = Let the arm lie heavy on the table.

@@ -267,6 +267,11 @@ handout-reach-lying-raise = { $landmark ->
     [thigh] Stop a third of the way up to the ceiling ({ $degrees }°).
    *[low] Go only as far as you were shown ({ $degrees }°).
 }
+handout-reach-corner = { $landmark ->
+    [chest] Stop before your upper arm and your chest make a square corner ({ $degrees }°).
+    [shoulder] Stop when your upper arm and your chest make a square corner ({ $degrees }°).
+   *[other] Go only as far as you were shown ({ $degrees }°).
+}
 handout-reach-upright-raise = { handout-how-high }
 handout-reach-turn-out = { handout-how-far-out }
 handout-reach-shown = Go only as far as you were shown ({ $degrees }°).

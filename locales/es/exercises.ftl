@@ -16,11 +16,7 @@ exercise-pendulum = Círculos de péndulo
     .stop = Pare si el dolor es agudo o si siente mareo.
 
 exercise-table-slide = Deslizar sobre la mesa
-    .reach = { $landmark ->
-        [chest] Pare antes de que la parte alta del brazo y el pecho formen una esquina recta ({ $degrees }°).
-        [shoulder] Pare cuando la parte alta del brazo y el pecho formen una esquina recta ({ $degrees }°).
-       *[other] Llegue solo hasta donde le mostraron ({ $degrees }°).
-    }
+    .reach = { handout-reach-corner }
     .purpose = Deja subir el brazo sin levantarlo.
     .start = Siéntese a una mesa. Apoye el antebrazo operado en una toalla, delante de usted.
     .step-1 = Deje que el brazo pese sobre la mesa.

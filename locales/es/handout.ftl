@@ -267,6 +267,11 @@ handout-reach-lying-raise = { $landmark ->
     [thigh] Pare a un tercio del camino hacia el techo ({ $degrees }°).
    *[low] Llegue solo hasta donde le mostraron ({ $degrees }°).
 }
+handout-reach-corner = { $landmark ->
+    [chest] Pare antes de que la parte alta del brazo y el pecho formen una esquina recta ({ $degrees }°).
+    [shoulder] Pare cuando la parte alta del brazo y el pecho formen una esquina recta ({ $degrees }°).
+   *[other] Llegue solo hasta donde le mostraron ({ $degrees }°).
+}
 handout-reach-upright-raise = { handout-how-high }
 handout-reach-turn-out = { handout-how-far-out }
 handout-reach-shown = Llegue solo hasta donde le mostraron ({ $degrees }°).
