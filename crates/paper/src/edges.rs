@@ -94,7 +94,7 @@ fn no_word_is_too_long_for_its_place() {
     let blocks = vec![
         Block::Head { title: word[..300].to_owned(), subtitle: word.clone() },
         sample::paragraph(Tone::Lead, &word),
-        Block::Pair { left: vec![sample::paragraph(Tone::Plain, &word)], right: Vec::new() },
+        Block::Brief { mark: sheets::ListMark::Dont, items: vec![word.clone(), word.clone()] },
         Block::Fields { columns: 2, fields: vec![sample::field(&word, &word, "")] },
         Block::Bands { bands: vec![band] },
     ];

@@ -135,7 +135,7 @@ fn rows_that_do_not_add_up_are_filled_or_cut() {
         (columns(), vec![cell(2), cell(2), cell(2)]),
         (Vec::new(), vec![cell(1)]),
     ] {
-        printed(&one(Block::Table { alt: "x".into(), print: Print::Larger, columns, rows: vec![row] }));
+        printed(&one(Block::Table { alt: "x".into(), print: Print::Usual, columns, rows: vec![row] }));
     }
 }
 
@@ -150,7 +150,7 @@ fn empty_blocks_print() {
         Block::Bands { bands: Vec::new() },
         Block::Table { alt: nothing(), print: Print::Usual, columns: Vec::new(), rows: Vec::new() },
         Block::Ticks { alt: nothing(), corner: nothing(), days: Vec::new(), rows: Vec::new() },
-        Block::Pair { left: Vec::new(), right: Vec::new() },
+        Block::Brief { mark: sheets::ListMark::Dont, items: Vec::new() },
         Block::Strip { title: nothing(), text: nothing(), fields: Vec::new() },
         Block::Signature { text: nothing(), labels: Vec::new() },
         Block::Together { blocks: Vec::new() },

@@ -1,7 +1,7 @@
 //! Whom to call, and when: the fixed texts, with the surgeon's own fever limit.
 
 use prescription::Settings;
-use wording::first_days::{arguments, fever};
+use wording::first_days::{arguments, fever, section};
 use wording::{Argument, Language};
 
 use crate::document::{Block, Fact, Tone};
@@ -78,51 +78,26 @@ pub(crate) enum Numbness {
     Unexpected,
 }
 
-const EMERGENCY: &[&str] = &[
-    "first-days-emergency-chest",
-    "first-days-emergency-breath",
-    "first-days-emergency-blood",
-    "first-days-emergency-collapse",
-    "first-days-emergency-lips",
-];
+/// What is asked in the first days alone, while the block may still work.
+const OF_FIRST_DAYS: &[&str] = &["first-days-today-fever-again", "first-days-today-numb"];
 
-const SAME_DAY: &[&str] = &[
-    "first-days-today-fever",
-    "first-days-today-wound",
-    "first-days-today-leak",
-    "first-days-today-pain",
-    "first-days-today-stiff",
-    "first-days-today-fingers",
-    "first-days-today-swelling",
-    "first-days-today-sick",
-    "first-days-today-fall",
-];
-
-/// The frames of "call now", "call the same day" and "call soon".
+/// The frames of "call now", "call the same day" and "call soon": the fixed texts of the first days, as long as they
+/// hold.
 pub(crate) fn frames(texts: &Texts<'_>, settings: &Settings, numbness: Numbness) -> Vec<Block> {
     let told = told(settings, texts.messages.language());
-    let say = |id: &str| texts.with(id, &told);
-    let mut same_day: Vec<String> = SAME_DAY.iter().map(|id| say(id)).collect();
-    match numbness {
-        Numbness::Expected => {
-            same_day.insert(1, say("first-days-today-fever-again"));
-            same_day.push(say("first-days-today-numb"));
+    let frame = |tone: Tone, title_id: &str| -> Block {
+        let ids = section(title_id).map_or(&[][..], |section| section.paragraph_ids);
+        let later = numbness == Numbness::Unexpected;
+        let held = ids.iter().filter(|id| !(later && OF_FIRST_DAYS.contains(id)));
+        let mut items: Vec<String> = held.map(|id| texts.with(id, &told)).collect();
+        if later && ids.contains(&"first-days-today-numb") {
+            items.push(texts.get("handout-today-numb"));
         }
-        Numbness::Unexpected => same_day.push(say("handout-today-numb")),
-    }
+        Block::Callout { tone, title: texts.with(title_id, &told), text: Vec::new(), items }
+    };
     vec![
-        Block::Callout {
-            tone: Tone::Danger,
-            title: say("first-days-emergency-title"),
-            text: Vec::new(),
-            items: EMERGENCY.iter().map(|id| say(id)).collect(),
-        },
-        Block::Callout { tone: Tone::Call, title: say("first-days-today-title"), text: Vec::new(), items: same_day },
-        Block::Callout {
-            tone: Tone::Call,
-            title: say("first-days-soon-title"),
-            text: Vec::new(),
-            items: vec![say("first-days-soon-hand")],
-        },
+        frame(Tone::Danger, "first-days-emergency-title"),
+        frame(Tone::Call, "first-days-today-title"),
+        frame(Tone::Call, "first-days-soon-title"),
     ]
 }

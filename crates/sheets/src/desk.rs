@@ -7,7 +7,6 @@ use plan::Prescription;
 use prescription::{May, Openings, Settings};
 use wording::Messages;
 
-use crate::document::Size;
 use crate::parts::{Part, parts};
 use crate::points::OtherArm;
 
@@ -42,14 +41,6 @@ impl<'a> Desk<'a> {
     /// Whether the other arm can help, as the record says; one that is not known can't.
     pub fn other_arm(&self) -> OtherArm {
         if operative::facts(self.record).other_arm_helps() { OtherArm::Helps } else { OtherArm::Rests }
-    }
-
-    /// The size of the paper.
-    pub const fn size(&self) -> Size {
-        match self.settings.paper.size {
-            prescription::PaperSize::A4 => Size::A4,
-            prescription::PaperSize::Letter => Size::Letter,
-        }
     }
 }
 

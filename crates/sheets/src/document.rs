@@ -43,8 +43,6 @@ pub enum Reader {
 pub enum Print {
     /// The size of the sheet.
     Usual,
-    /// Larger: what is read from the door of a fridge.
-    Larger,
     /// Smaller: sources, footnotes.
     Smaller,
 }
@@ -58,6 +56,16 @@ pub enum Size {
     A4,
     /// 8.5 by 11 inches.
     Letter,
+}
+
+impl Size {
+    /// What a practice prints on.
+    pub const fn of(settings: &prescription::Settings) -> Self {
+        match settings.paper.size {
+            prescription::PaperSize::A4 => Self::A4,
+            prescription::PaperSize::Letter => Self::Letter,
+        }
+    }
 }
 
 /// The operated side, as a word for the reader.
@@ -218,13 +226,6 @@ pub enum Block {
         /// The rows.
         rows: Vec<TickRow>,
     },
-    /// Two columns side by side, such as do and don't.
-    Pair {
-        /// Left.
-        left: Vec<Block>,
-        /// Right.
-        right: Vec<Block>,
-    },
     /// A strip to cut off and send back.
     Strip {
         /// Its title.
@@ -370,8 +371,6 @@ pub struct TickRow {
     pub dose: String,
     /// How many boxes a day has.
     pub boxes: u16,
-    /// Days, counted from 0, that have no box; empty for none.
-    pub closed: Vec<u16>,
 }
 
 impl Document {
@@ -410,7 +409,6 @@ impl Block {
                 into.extend(lines.filter(|line| line.ends_with(['.', '?', '!'])));
             }
             Self::Strip { text, .. } => into.push(text),
-            Self::Pair { left, right } => left.iter().chain(right).for_each(|block| block.sentences(into)),
             Self::Together { blocks } => blocks.iter().for_each(|block| block.sentences(into)),
             _ => {}
         }
@@ -457,7 +455,6 @@ impl Block {
                 fields.iter().flat_map(|field| [&field.label, &field.value, &field.hint]).for_each(|text| push(text));
             }
             Self::Signature { text, labels } => std::iter::once(text).chain(labels).for_each(|text| push(text)),
-            Self::Pair { left, right } => left.iter().chain(right).for_each(|block| block.texts(into)),
             Self::Together { blocks } => blocks.iter().for_each(|block| block.texts(into)),
             Self::PageBreak => {}
         }

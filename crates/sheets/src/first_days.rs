@@ -111,7 +111,6 @@ pub fn first_days(
     let numbers = Numbers::of(settings)?;
     let texts = Texts { messages, side };
     let told = told(operated_on, settings, numbers, messages);
-    let named = |title: &str| SECTIONS.iter().find(|section| section.title_id == title);
     let mut blocks = vec![
         Block::Head { title: texts.get("first-days-title"), subtitle: texts.with("first-days-surgery", &told) },
         Block::Fields { columns: 2, fields: vec![texts.blank("handout-name"), texts.blank("handout-birth")] },
@@ -129,7 +128,8 @@ pub fn first_days(
     blocks.push(texts.paragraph(Tone::Plain, "first-days-rules-pain", &told));
     blocks.push(calls::phones(&texts, numbers));
     blocks.push(texts.paragraph(Tone::Strong, "first-days-call-danger", &told));
-    for of in ["first-days-sleep-title", "first-days-visit-title"].into_iter().filter_map(named) {
+    for of in ["first-days-sleep-title", "first-days-visit-title"].into_iter().filter_map(wording::first_days::section)
+    {
         blocks.extend(section(of, &texts, settings, &told, &[]));
     }
     blocks.push(Block::PageBreak);
@@ -142,19 +142,11 @@ pub fn first_days(
         title: format!("{} – {}", texts.get("first-days-title"), texts.side_word().shown),
         language: messages.language().code(),
         reader: Reader::Patient,
-        size: size(settings),
+        size: Size::of(settings),
         side: Some(texts.side_word()),
         running_head: texts.get("first-days-title"),
         foot: calls::foot(&texts, numbers),
         page_of: texts.get("handout-page"),
         blocks,
     })
-}
-
-/// The size of the paper a practice prints on.
-pub(crate) const fn size(settings: &Settings) -> Size {
-    match settings.paper.size {
-        prescription::PaperSize::A4 => Size::A4,
-        prescription::PaperSize::Letter => Size::Letter,
-    }
 }

@@ -50,7 +50,6 @@ pub(crate) fn sheet(desk: &Desk<'_>, texts: &Texts<'_>, part: &Part<'_>) -> Vec<
                 label: texts.get(&entry.message_id()),
                 dose: if dates.is_empty() { times } else { dates },
                 boxes: if is_long { 1 } else { run.line.times_per_day },
-                closed: Vec::new(),
             })
         })
         .collect();

@@ -6,7 +6,7 @@ use wording::first_days::SECTIONS;
 use crate::activities;
 use crate::calls::{self, NoNumber, Numbers, Numbness};
 use crate::desk::Desk;
-use crate::document::{Block, Document, ListMark, Reader, Tone};
+use crate::document::{Block, Document, ListMark, Reader, Size, Tone};
 use crate::exercises;
 use crate::first_days;
 use crate::fridge;
@@ -43,7 +43,7 @@ const WOUND: &str = "wound";
 /// The number that is missing: no handout goes out without both.
 pub fn handout(desk: &Desk<'_>) -> Result<Document, NoNumber> {
     let numbers = Numbers::of(desk.settings)?;
-    let texts = Texts { messages: desk.messages, side: desk.prescription.side };
+    let texts = Texts::of_patient(desk);
     let parts = desk.parts();
     let first_day = parts.first().map_or(0, |part| part.from_day().count());
     let numbness = numbness(first_day);
@@ -75,7 +75,7 @@ pub fn handout(desk: &Desk<'_>) -> Result<Document, NoNumber> {
         title: format!("{} – {}", texts.get("handout-title"), texts.side_word().shown),
         language: desk.messages.language().code(),
         reader: Reader::Patient,
-        size: desk.size(),
+        size: Size::of(desk.settings),
         side: Some(texts.side_word()),
         running_head: texts.get("handout-running-head"),
         foot: calls::foot(&texts, numbers),

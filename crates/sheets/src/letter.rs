@@ -6,12 +6,13 @@ use crate::desk::Desk;
 use crate::document::{Block, Cell, Column, Document, Fact, ListMark, Print, Tone};
 use crate::letter_orders::permissions;
 use crate::letter_strip::strip;
-use crate::letter_text::{Kind, Say, Validity, blank, fact, filled, head, page};
+use crate::letter_text::{Kind, Validity, blank, fact, filled, head, page};
 use crate::letter_words::in_trade_words;
 use crate::limits_columns::Days;
 use crate::limits_table::{LimitsTable, is_first, plain};
 use crate::limits_words::on;
 use crate::reasons_list::ReasonsList;
+use crate::texts::Texts;
 use crate::{letter_done, letter_gates, letter_safety, sling_words};
 
 const KIND: Kind = Kind {
@@ -28,7 +29,7 @@ const KIND: Kind = Kind {
 /// letter is valid until the visit at which the next stage is decided, because what it says is open
 /// may be other after that visit. A test that the limits of that time do not allow has no line on the strip.
 pub fn letter(desk: &Desk<'_>) -> Document {
-    let (say, of) = (Say::at(desk), desk.prescription);
+    let (say, of) = (Texts::of_clinicians(desk), desk.prescription);
     let mut reasons = ReasonsList::default();
     let mut document = page(desk, &KIND);
     let mut blocks = vec![head(desk, "letter-title"), who(desk), done(desk, &say, &mut reasons)];
@@ -78,7 +79,7 @@ fn day_of(desk: &Desk<'_>) -> quantity::PostoperativeDay {
 }
 
 /// What was done, and what follows from it for the whole time; the first row is the operation.
-fn done(desk: &Desk<'_>, say: &Say<'_>, reasons: &mut ReasonsList) -> Block {
+fn done(desk: &Desk<'_>, say: &Texts<'_>, reasons: &mut ReasonsList) -> Block {
     let of = desk.prescription;
     let mut facts = letter_done::facts(desk.record).into_iter();
     let date = on(of.operated_on, quantity::PostoperativeDay::new(0));
@@ -111,7 +112,7 @@ fn done(desk: &Desk<'_>, say: &Say<'_>, reasons: &mut ReasonsList) -> Block {
 }
 
 /// How many questions are open; they stand in full on the next pages.
-fn questions(say: &Say<'_>, of: &Prescription) -> Option<Block> {
+fn questions(say: &Texts<'_>, of: &Prescription) -> Option<Block> {
     let many = |questions: usize| u16::try_from(questions).unwrap_or(u16::MAX);
     let blocking = of.questions.iter().filter(|question| question.changes.is_empty()).count();
     let told = [("count", many(of.questions.len()).into()), ("blocking", many(blocking).into())];
@@ -119,7 +120,7 @@ fn questions(say: &Say<'_>, of: &Prescription) -> Option<Block> {
 }
 
 /// Every loosening of the surgeon's in words, where the first page had no room for all.
-fn every_loosening(say: &Say<'_>, of: &Prescription) -> Vec<Block> {
+fn every_loosening(say: &Texts<'_>, of: &Prescription) -> Vec<Block> {
     if of.loosened.len() < 2 {
         return Vec::new();
     }
@@ -128,7 +129,7 @@ fn every_loosening(say: &Say<'_>, of: &Prescription) -> Vec<Block> {
 }
 
 /// All questions in full, beside the reasons.
-fn every_question(say: &Say<'_>, of: &Prescription) -> Vec<Block> {
+fn every_question(say: &Texts<'_>, of: &Prescription) -> Vec<Block> {
     if of.questions.is_empty() {
         return Vec::new();
     }
@@ -143,7 +144,7 @@ const fn mark(question: &Question) -> &'static str {
     if question.changes.is_empty() { "before signing: " } else { "" }
 }
 
-fn signature(say: &Say<'_>, of: &Prescription) -> Block {
+fn signature(say: &Texts<'_>, of: &Prescription) -> Block {
     let is_blocked = of.questions.iter().any(|question| question.changes.is_empty());
     Block::Signature {
         // That it is not valid unsigned stands above the box already.

@@ -3,28 +3,28 @@
 use plan::{Criterion, GoalLine, Prescription, StageLine};
 
 use crate::document::{Block, Column, Print};
-use crate::letter_text::Say;
 use crate::limits_columns::issued;
 use crate::limits_table::plain;
 use crate::limits_words::short;
 use crate::reasons_list::ReasonsList;
+use crate::texts::Texts;
 
 /// What the protocols write after a criterion of motion.
 const AT_THE_LIMIT: &str = ", or stopped at the limit of the day";
 
 /// The gate that is decided on next: what the letter is valid until.
-pub(crate) fn next(say: &Say<'_>, of: &Prescription, reasons: &mut ReasonsList) -> Option<Block> {
+pub(crate) fn next(say: &Texts<'_>, of: &Prescription, reasons: &mut ReasonsList) -> Option<Block> {
     let stage = of.stages.iter().find(|stage| !stage.opened)?;
     Some(table(say, of, std::slice::from_ref(stage), reasons))
 }
 
 /// Every gate.
-pub(crate) fn all(say: &Say<'_>, of: &Prescription, reasons: &mut ReasonsList) -> Vec<Block> {
+pub(crate) fn all(say: &Texts<'_>, of: &Prescription, reasons: &mut ReasonsList) -> Vec<Block> {
     vec![say.heading(2, "surgeon-gates-title"), table(say, of, &of.stages, reasons)]
 }
 
 /// A line for each gate: from when, whether it is open or when it is looked at, and what is looked at.
-fn table(say: &Say<'_>, of: &Prescription, stages: &[StageLine], reasons: &mut ReasonsList) -> Block {
+fn table(say: &Texts<'_>, of: &Prescription, stages: &[StageLine], reasons: &mut ReasonsList) -> Block {
     let mut rows = Vec::new();
     for stage in stages.iter().filter(|stage| stage.from_day.count() > 0) {
         let criteria: Vec<String> = stage
@@ -46,7 +46,7 @@ fn table(say: &Say<'_>, of: &Prescription, stages: &[StageLine], reasons: &mut R
 }
 
 /// Whether a gate is opened, and else the visit that decides; one that has passed decided nothing.
-fn state(say: &Say<'_>, of: &Prescription, stage: &StageLine) -> String {
+fn state(say: &Texts<'_>, of: &Prescription, stage: &StageLine) -> String {
     let purpose = format!("gate: {}", stage.id);
     let visit = of.visits.iter().find(|visit| visit.purpose == purpose).map(|visit| visit.date);
     match visit.filter(|visit| *visit > issued(of)) {

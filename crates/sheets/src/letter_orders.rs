@@ -8,17 +8,17 @@ use quantity::PostoperativeDay;
 
 use crate::desk::Desk;
 use crate::document::{Block, Column, Print};
-use crate::letter_text::Say;
 use crate::limits_columns::{are_planned, frozen};
 use crate::limits_for_good::for_good;
 use crate::limits_table::{plain, value_on};
 use crate::limits_words::short;
+use crate::texts::Texts;
 
 const TO_FILL_IN: &str = "____________";
 
 /// Yes or no with a date, for what is not an exercise.
 pub(crate) fn permissions(desk: &Desk<'_>) -> Block {
-    let (say, of, therapy) = (Say::at(desk), desk.prescription, &desk.settings.therapy);
+    let (say, of, therapy) = (Texts::of_clinicians(desk), desk.prescription, &desk.settings.therapy);
     let orders = [
         ("manual therapy", permission(desk, &say, therapy.manual_therapy)),
         ("end-range stretch, shoulder", stretch(&say, of)),
@@ -90,7 +90,7 @@ impl<'p> Order<'p> {
     }
 }
 
-fn permission(desk: &Desk<'_>, say: &Say<'_>, permission: Option<Permission>) -> String {
+fn permission(desk: &Desk<'_>, say: &Texts<'_>, permission: Option<Permission>) -> String {
     let of = desk.prescription;
     match Order::of(desk, permission) {
         Order::Unsaid => format!("{} {TO_FILL_IN}", say.get("letter-as-the-surgeon-writes")),
@@ -118,7 +118,7 @@ fn permission(desk: &Desk<'_>, say: &Say<'_>, permission: Option<Permission>) ->
 
 /// End-range stretch of the shoulder from the limits: the day from which it is not shut again, movement by
 /// movement where they differ.
-fn stretch(say: &Say<'_>, of: &Prescription) -> String {
+fn stretch(say: &Texts<'_>, of: &Prescription) -> String {
     let mut days: Vec<(Option<&SpanOfDays>, Vec<&'static str>)> = Vec::new();
     for &movement in Movement::ALL {
         let key = Key::any(Joint::Shoulder, movement, Mode::EndRangeStretch);
@@ -152,7 +152,7 @@ fn stretch(say: &Say<'_>, of: &Prescription) -> String {
 }
 
 /// How often and for how long; what the surgeon has not said is a line to fill in.
-fn frequency(say: &Say<'_>, therapy: &Therapy) -> String {
+fn frequency(say: &Texts<'_>, therapy: &Therapy) -> String {
     let number = |number: Option<u16>| number.map_or("_____".to_owned(), |number| number.to_string());
     let (times, weeks) = (number(therapy.times_a_week), number(therapy.weeks));
     say.with("letter-frequency", &[("times", times.into()), ("weeks", weeks.into())])

@@ -5,13 +5,14 @@ use plan::Prescription;
 
 use crate::desk::Desk;
 use crate::document::{Block, Fact, ListMark, Tone};
-use crate::letter_text::{Say, fact};
+use crate::letter_text::fact;
 use crate::letter_words::in_trade_words;
 use crate::limits_words::short;
 use crate::surgeon_exercises::dose;
+use crate::texts::Texts;
 
 /// Whom to call, and for what; a number that is not set is a line to fill in.
-pub(crate) fn call(desk: &Desk<'_>, say: &Say<'_>) -> Block {
+pub(crate) fn call(desk: &Desk<'_>, say: &Texts<'_>) -> Block {
     const TO_FILL_IN: &str = "____________";
     let contact = &desk.settings.contact;
     let number = |number: &Option<String>| number.clone().unwrap_or_else(|| TO_FILL_IN.into());
@@ -40,7 +41,7 @@ pub(crate) fn other_arm(record: &Record) -> String {
 }
 
 /// What the patient does at home on the day of issue, so that it is known what a substitute stands for.
-pub(crate) fn at_home(desk: &Desk<'_>, say: &Say<'_>) -> Vec<Block> {
+pub(crate) fn at_home(desk: &Desk<'_>, say: &Texts<'_>) -> Vec<Block> {
     let Some(today) = &desk.prescription.today else { return Vec::new() };
     let title = say.heading(2, "letter-home-title");
     if today.exercises.is_empty() {

@@ -6,9 +6,10 @@ use plan::{Allowed, Bound, LimitRow, SpanOfDays, TodayBasis};
 
 use crate::desk::Desk;
 use crate::document::{Block, Field};
-use crate::letter_text::{Say, Validity, blank, filled};
+use crate::letter_text::{Validity, blank, filled};
 use crate::limits_table::{Value, value_in};
 use crate::limits_words::short;
+use crate::texts::Texts;
 
 /// When a test of the catalogue may be made.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -23,7 +24,7 @@ pub(crate) enum Testing {
 
 /// The strip.
 pub(crate) fn strip(desk: &Desk<'_>) -> Block {
-    let say = Say::at(desk);
+    let say = Texts::of_clinicians(desk);
     let angle = |label: &str, test: &str| match testing(desk, test) {
         Testing::From(from) => Field {
             label: label.into(),
@@ -61,7 +62,7 @@ pub(crate) fn strip(desk: &Desk<'_>) -> Block {
 }
 
 /// Whose strip it is, since it comes back alone, and how to fill it in.
-fn whose(desk: &Desk<'_>, say: &Say<'_>) -> String {
+fn whose(desk: &Desk<'_>, say: &Texts<'_>) -> String {
     let of = desk.prescription;
     let told = [
         ("shown", say.get("letter-side").into()),

@@ -1,59 +1,13 @@
 //! The texts of clinicians' pages, and what every such page begins with.
 
-use body::Side;
-use exercise::Catalogue;
 use jiff::civil::Date;
 use plan::{Prescription, StageLine};
-use wording::{Argument, Language, Messages};
+use wording::{Argument, Language};
 
 use crate::desk::Desk;
-use crate::document::{self, Block, Document, Fact, Field, Reader, Tone};
+use crate::document::{self, Block, Document, Fact, Field, Reader, Size};
 use crate::limits_words::short;
-
-static ENGLISH: std::sync::LazyLock<Messages> = std::sync::LazyLock::new(Messages::english);
-
-/// Clinicians' texts: English, whatever the patient reads.
-#[derive(Debug, Clone, Copy)]
-pub(crate) struct Say<'m> {
-    messages: &'m Messages,
-    side: Side,
-}
-
-impl<'m> Say<'m> {
-    /// The texts for a desk.
-    pub fn at(desk: &Desk<'m>) -> Self {
-        let messages = if desk.messages.language() == Language::English { desk.messages } else { &*ENGLISH };
-        Self { messages, side: desk.prescription.side }
-    }
-
-    /// A message without arguments of its own.
-    pub fn get(&self, id: &str) -> String {
-        self.with(id, &[])
-    }
-
-    /// A message; the side is always told, as a word and in capitals.
-    pub fn with(&self, id: &str, told: &[(&str, Argument<'_>)]) -> String {
-        let mut all = vec![("side", Argument::from(self.side.name()))];
-        all.extend(told.iter().cloned());
-        self.messages.text(id, &all)
-    }
-
-    /// What the repetitions of an exercise count: "times" where its text says nothing else.
-    pub fn counted(&self, catalogue: &Catalogue, id: &str) -> String {
-        let entry = catalogue.get(id);
-        entry
-            .and_then(|entry| self.messages.attribute(&entry.message_id(), "counted"))
-            .unwrap_or_else(|| self.get("prescription-times"))
-    }
-
-    pub fn heading(&self, level: u8, id: &str) -> Block {
-        Block::Heading { level, text: self.get(id) }
-    }
-
-    pub fn paragraph(&self, tone: Tone, id: &str, told: &[(&str, Argument<'_>)]) -> Block {
-        Block::Paragraph { tone, text: self.with(id, told) }
-    }
-}
+use crate::texts::Texts;
 
 /// The ids of what a kind of page is called.
 pub(crate) struct Kind {
@@ -69,7 +23,7 @@ pub(crate) struct Kind {
 
 /// A page for clinicians or employers, with nothing on it yet.
 pub(crate) fn page(desk: &Desk<'_>, kind: &Kind) -> Document {
-    let (say, of) = (Say::at(desk), desk.prescription);
+    let (say, of) = (Texts::of_clinicians(desk), desk.prescription);
     let side = say.get(kind.side);
     let mut told: Vec<(&str, Argument<'_>)> =
         vec![("side", side.clone().into()), ("date", short(of.operated_on).into())];
@@ -84,7 +38,7 @@ pub(crate) fn page(desk: &Desk<'_>, kind: &Kind) -> Document {
         title: say.get(kind.title),
         language: Language::English.code(),
         reader: Reader::Clinician,
-        size: desk.size(),
+        size: Size::of(desk.settings),
         side: Some(document::Side { side: of.side.name(), shown: side }),
         running_head: say.with(running, &told),
         foot: say.get(wording::cautions::LINE),
@@ -98,7 +52,7 @@ pub(crate) fn head(desk: &Desk<'_>, title_id: &str) -> Block {
     let practice = &desk.settings.practice;
     let parts: Vec<&str> =
         [&practice.name, &practice.surgeon, &practice.address].into_iter().flatten().map(String::as_str).collect();
-    let say = Say::at(desk);
+    let say = Texts::of_clinicians(desk);
     let subtitle = if parts.is_empty() { say.get("letter-unnamed-practice") } else { parts.join(" · ") };
     Block::Head { title: say.get(title_id), subtitle }
 }
@@ -166,7 +120,7 @@ impl<'p> Validity<'p> {
     }
 
     /// It in a sentence.
-    pub fn sentence(&self, say: &Say<'_>) -> String {
+    pub fn sentence(&self, say: &Texts<'_>) -> String {
         let until = self.until().map_or(String::new(), short);
         match self {
             Self::UntilNext { stage, visit } => {

@@ -4,8 +4,8 @@ use evidence::{Entry, Unit};
 use plan::{Reason, RecordPlace};
 
 use crate::document::{Block, Column, Print};
-use crate::letter_text::Say;
 use crate::limits_table::plain;
+use crate::texts::Texts;
 
 /// Reasons that a page refers to by number.
 #[derive(Debug, Clone, Default)]
@@ -82,7 +82,7 @@ impl ReasonsList {
     }
 
     /// The reasons, and below them the evidence they name.
-    pub fn blocks(mut self, say: &Say<'_>) -> Vec<Block> {
+    pub fn blocks(mut self, say: &Texts<'_>) -> Vec<Block> {
         let columns = vec![
             Column { title: "no.".into(), share: 0 },
             Column { title: "reason (rule)".into(), share: 5 }, // not medical: widths
@@ -116,7 +116,7 @@ impl ReasonsList {
         vec![reasons, say.heading(2, "letter-evidence-title"), self.evidence(say)]
     }
 
-    fn evidence(&self, say: &Say<'_>) -> Block {
+    fn evidence(&self, say: &Texts<'_>) -> Block {
         let columns = vec![
             Column { title: "no.".into(), share: 0 },
             Column { title: "value".into(), share: 4 }, // not medical: widths

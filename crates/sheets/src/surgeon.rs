@@ -5,12 +5,13 @@ use plan::{Prescription, Question};
 use crate::desk::Desk;
 use crate::document::{Block, Document, ListMark, Tone};
 use crate::letter_done;
-use crate::letter_text::{Kind, Say, fact, filled, head, page};
+use crate::letter_text::{Kind, fact, filled, head, page};
 use crate::letter_words::{in_trade_words, of_path};
 use crate::limits_columns::Days;
 use crate::limits_table::LimitsTable;
 use crate::limits_words::{on, short};
 use crate::reasons_list::ReasonsList;
+use crate::texts::Texts;
 use crate::{
     sling_words, surgeon_evidence, surgeon_exercises, surgeon_line, surgeon_lists, surgeon_record, surgeon_settings,
 };
@@ -28,7 +29,7 @@ const KIND: Kind = Kind {
 /// `sha256` is the digest of the written `prescription.json` in hexadecimal digits; it is what the
 /// signature stands for.
 pub fn surgeon_page(desk: &Desk<'_>, sha256: &str) -> Document {
-    let (say, of) = (Say::at(desk), desk.prescription);
+    let (say, of) = (Texts::of_clinicians(desk), desk.prescription);
     let mut reasons = ReasonsList::default();
     let mut document = page(desk, &KIND);
     let mut blocks = vec![head(desk, "surgeon-title"), who(desk)];
@@ -84,7 +85,7 @@ pub fn surgeon_page(desk: &Desk<'_>, sha256: &str) -> Document {
 }
 
 fn who(desk: &Desk<'_>) -> Block {
-    let (say, of) = (Say::at(desk), desk.prescription);
+    let (say, of) = (Texts::of_clinicians(desk), desk.prescription);
     let capped = match &of.protocol.capped_by[..] {
         [] => String::new(),
         by => format!(", capped by {}", by.join(", ")),
@@ -107,7 +108,7 @@ fn is_blocking(question: &Question) -> bool {
 }
 
 /// What has to be answered before anything is signed.
-fn blocking(say: &Say<'_>, of: &Prescription) -> Option<Block> {
+fn blocking(say: &Texts<'_>, of: &Prescription) -> Option<Block> {
     let items: Vec<String> = of
         .questions
         .iter()
@@ -122,7 +123,7 @@ fn blocking(say: &Say<'_>, of: &Prescription) -> Option<Block> {
     })
 }
 
-fn why(say: &Say<'_>, of: &Prescription, reasons: &mut ReasonsList) -> Vec<Block> {
+fn why(say: &Texts<'_>, of: &Prescription, reasons: &mut ReasonsList) -> Vec<Block> {
     let mut items: Vec<String> =
         of.protocol.why.iter().map(|reason| format!("{} (why: {})", reason.text, reasons.number(reason))).collect();
     for index in &of.indices {
@@ -141,7 +142,7 @@ fn why(say: &Say<'_>, of: &Prescription, reasons: &mut ReasonsList) -> Vec<Block
 }
 
 /// Loosenings: printed wherever the plan is.
-fn loosened(say: &Say<'_>, of: &Prescription) -> Vec<Block> {
+fn loosened(say: &Texts<'_>, of: &Prescription) -> Vec<Block> {
     let mut items: Vec<String> = of
         .loosened
         .iter()
@@ -159,7 +160,7 @@ fn loosened(say: &Say<'_>, of: &Prescription) -> Vec<Block> {
 }
 
 /// A heading and its points; neither where there is no point.
-fn listed(say: &Say<'_>, title: &str, items: Vec<String>) -> Vec<Block> {
+fn listed(say: &Texts<'_>, title: &str, items: Vec<String>) -> Vec<Block> {
     let items: Vec<String> = items.iter().map(|item| in_trade_words(item)).collect();
     if items.is_empty() {
         return Vec::new();
@@ -168,7 +169,7 @@ fn listed(say: &Say<'_>, title: &str, items: Vec<String>) -> Vec<Block> {
 }
 
 /// Questions whose answer could change a limit, with what it could change.
-fn questions(say: &Say<'_>, of: &Prescription) -> Vec<Block> {
+fn questions(say: &Texts<'_>, of: &Prescription) -> Vec<Block> {
     let limiting: Vec<&Question> = of.questions.iter().filter(|question| !is_blocking(question)).collect();
     let items = limiting
         .iter()
@@ -189,7 +190,7 @@ fn questions(say: &Say<'_>, of: &Prescription) -> Vec<Block> {
 }
 
 /// What an answer could change: when the arm may be moved stands for the rest, else the weightiest change.
-fn effect(say: &Say<'_>, question: &Question) -> String {
+fn effect(say: &Texts<'_>, question: &Question) -> String {
     let told_first = ["shoulder/forward elevation/any/passive", "elbow/flexion/any/active"];
     let most = told_first
         .iter()
@@ -217,7 +218,7 @@ fn effect(say: &Say<'_>, question: &Question) -> String {
 }
 
 /// What is taken on without a source, and the signature.
-fn signature(desk: &Desk<'_>, say: &Say<'_>, sha256: &str) -> Vec<Block> {
+fn signature(desk: &Desk<'_>, say: &Texts<'_>, sha256: &str) -> Vec<Block> {
     let of = desk.prescription;
     let mut blocks = vec![say.heading(2, "surgeon-marked-title")];
     blocks.extend(surgeon_evidence::blocks(desk, say));

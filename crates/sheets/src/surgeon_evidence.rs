@@ -7,9 +7,9 @@ use plan::Reason;
 
 use crate::desk::Desk;
 use crate::document::{Block, Column, Print, Tone};
-use crate::letter_text::Say;
 use crate::limits_table::plain;
 use crate::reasons_list::measure;
+use crate::texts::Texts;
 
 /// The values that patients' texts take from the table by themselves: fixed texts, landmarks, windows of visits.
 const OF_TEXTS: &[&Entry] = &[
@@ -88,7 +88,7 @@ impl Marked {
 }
 
 /// The marked values: those of the plan as a table, those of activities in a paragraph.
-pub(crate) fn blocks(desk: &Desk<'_>, say: &Say<'_>) -> Vec<Block> {
+pub(crate) fn blocks(desk: &Desk<'_>, say: &Texts<'_>) -> Vec<Block> {
     let marked = Marked::of(desk);
     if marked.plan.is_empty() && marked.activities.is_empty() {
         return vec![say.paragraph(Tone::Plain, "surgeon-marked-none", &[])];

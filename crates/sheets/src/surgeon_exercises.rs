@@ -4,14 +4,14 @@ use plan::{ExerciseLine, Prescription};
 
 use crate::desk::Desk;
 use crate::document::{Block, Cell, Column, Print};
-use crate::letter_text::Say;
 use crate::limits_table::plain;
 use crate::limits_words::{load, on};
 use crate::reasons_list::ReasonsList;
+use crate::texts::Texts;
 
 /// What begins and what ends, run of days by run of days.
 pub(crate) fn over_time(desk: &Desk<'_>, reasons: &mut ReasonsList) -> Block {
-    let (say, of) = (Say::at(desk), desk.prescription);
+    let (say, of) = (Texts::of_clinicians(desk), desk.prescription);
     let mut rows: Vec<Vec<Cell>> = Vec::new();
     let mut before: Vec<(&str, String)> = Vec::new();
     for span in &of.spans {
@@ -44,7 +44,7 @@ pub(crate) fn over_time(desk: &Desk<'_>, reasons: &mut ReasonsList) -> Block {
 
 /// What the protocol lists and some days do not allow, each reason once, and what stands in.
 pub(crate) fn left_out(desk: &Desk<'_>, reasons: &mut ReasonsList) -> Option<Block> {
-    let (say, of) = (Say::at(desk), desk.prescription);
+    let (say, of) = (Texts::of_clinicians(desk), desk.prescription);
     let mut rows: Vec<(Vec<Cell>, &str, &str)> = Vec::new();
     for span in &of.spans {
         for dropped in &span.dropped {
@@ -88,7 +88,7 @@ fn with_replacement(desk: &Desk<'_>, of: &Prescription, id: &str, because: &str)
 /// The title of an entry of the catalogue; its id where it has none.
 pub(crate) fn title(desk: &Desk<'_>, id: &str) -> String {
     match desk.catalogue.get(id) {
-        Some(entry) => Say::at(desk).get(&entry.message_id()),
+        Some(entry) => Texts::of_clinicians(desk).get(&entry.message_id()),
         None => id.to_owned(),
     }
 }
@@ -108,7 +108,7 @@ pub(crate) fn dose(desk: &Desk<'_>, line: &ExerciseLine) -> String {
     if line.sets > 1 {
         parts.push(format!("{} sets", line.sets));
     }
-    let counted = Say::at(desk).counted(desk.catalogue, &line.id);
+    let counted = Texts::of_clinicians(desk).counted(desk.catalogue, &line.id);
     parts.push(match line.repetitions_to {
         Some(to) => format!("{} to {to} {counted}", line.repetitions),
         None => format!("{} {counted}", line.repetitions),

@@ -4,13 +4,13 @@ use plan::{Prescription, Wear};
 
 use crate::desk::Desk;
 use crate::document::{Block, SlingRun, StageRun};
-use crate::letter_text::Say;
 use crate::limits_columns::frozen;
 use crate::limits_words::short;
 use crate::sling_words;
+use crate::texts::Texts;
 
 /// Weeks from surgery, the sling as a bar, and the stages from gate to gate.
-pub(crate) fn recovery_line(say: &Say<'_>, desk: &Desk<'_>) -> Block {
+pub(crate) fn recovery_line(say: &Texts<'_>, desk: &Desk<'_>) -> Block {
     let of = desk.prescription;
     let last_gate = of.stages.iter().map(|stage| stage.from_day.count()).max().unwrap_or(0);
     let room = 56; // not medical: eight weeks of the last stage are drawn

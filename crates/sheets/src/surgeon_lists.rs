@@ -6,13 +6,13 @@ use plan::{GoalLine, Prescription, StageLine};
 use crate::desk::Desk;
 use crate::document::{Block, Cell, Column, Print};
 use crate::letter_gates::text;
-use crate::letter_text::Say;
 use crate::limits_columns::issued;
 use crate::limits_for_good::of_return;
 use crate::limits_table::plain;
 use crate::limits_words::{on, short};
 use crate::reasons_list::ReasonsList;
 use crate::surgeon_exercises::title;
+use crate::texts::Texts;
 
 fn table(alt: String, titles: &[(&str, u8)], rows: Vec<Vec<Cell>>) -> Block {
     let columns = titles.iter().map(|(title, share)| Column { title: (*title).into(), share: *share }).collect();
@@ -21,7 +21,7 @@ fn table(alt: String, titles: &[(&str, u8)], rows: Vec<Vec<Cell>>) -> Block {
 
 /// Each goal once, with the day from which it is shown and the day it is due.
 pub(crate) fn goals(desk: &Desk<'_>, reasons: &mut ReasonsList) -> Option<Block> {
-    let (say, of) = (Say::at(desk), desk.prescription);
+    let (say, of) = (Texts::of_clinicians(desk), desk.prescription);
     let mut shown: Vec<&GoalLine> = Vec::new();
     let mut rows = Vec::new();
     for span in &of.spans {
@@ -72,7 +72,7 @@ fn remark(goal: &GoalLine) -> String {
 
 /// Every gate with its criteria.
 pub(crate) fn gates(desk: &Desk<'_>, reasons: &mut ReasonsList) -> Block {
-    let (say, of) = (Say::at(desk), desk.prescription);
+    let (say, of) = (Texts::of_clinicians(desk), desk.prescription);
     let mut rows = Vec::new();
     for stage in of.stages.iter().filter(|stage| stage.from_day.count() > 0) {
         let opening = desk.openings.0.iter().rev().find(|opening| opening.stage.value == stage.id);
@@ -106,7 +106,7 @@ fn waits(of: &Prescription, stage: &StageLine) -> bool {
 
 /// Return to activities; a first day that is taken away again has the day for good beside it.
 pub(crate) fn returns(desk: &Desk<'_>, reasons: &mut ReasonsList) -> Option<Block> {
-    let (say, of) = (Say::at(desk), desk.prescription);
+    let (say, of) = (Texts::of_clinicians(desk), desk.prescription);
     let mut rows = Vec::new();
     for line in &of.returns {
         let when = match (line.date, line.day) {
@@ -138,7 +138,7 @@ pub(crate) fn returns(desk: &Desk<'_>, reasons: &mut ReasonsList) -> Option<Bloc
 }
 
 /// Visits on clinic days.
-pub(crate) fn visits(say: &Say<'_>, of: &Prescription) -> Block {
+pub(crate) fn visits(say: &Texts<'_>, of: &Prescription) -> Block {
     let rows = of
         .visits
         .iter()

@@ -1,9 +1,11 @@
 //! Short ways to the texts of a sheet.
 
 use body::Side;
+use exercise::Catalogue;
 use jiff::civil::Date;
-use wording::{Argument, Messages, dates};
+use wording::{Argument, Language, Messages, dates};
 
+use crate::desk::Desk;
 use crate::document::{self, Block, Fact, Field, ListMark, Tone};
 
 /// The texts of one reader, with what every message of a sheet may ask for.
@@ -11,6 +13,21 @@ use crate::document::{self, Block, Fact, Field, ListMark, Tone};
 pub(crate) struct Texts<'m> {
     pub messages: &'m Messages,
     pub side: Side,
+}
+
+static ENGLISH: std::sync::LazyLock<Messages> = std::sync::LazyLock::new(Messages::english);
+
+impl<'m> Texts<'m> {
+    /// The texts of the desk's reader.
+    pub const fn of_patient(desk: &Desk<'m>) -> Self {
+        Self { messages: desk.messages, side: desk.prescription.side }
+    }
+
+    /// Clinicians' texts: English, whatever the patient reads.
+    pub fn of_clinicians(desk: &Desk<'m>) -> Self {
+        let messages = if desk.messages.language() == Language::English { desk.messages } else { &*ENGLISH };
+        Self { messages, side: desk.prescription.side }
+    }
 }
 
 impl Texts<'_> {
@@ -34,6 +51,14 @@ impl Texts<'_> {
     /// The operated side as a word.
     pub fn side_word(&self) -> document::Side {
         document::Side { side: self.side.name(), shown: self.get("handout-side") }
+    }
+
+    /// What the repetitions of an exercise count: "times" where its text says nothing else.
+    pub fn counted(&self, catalogue: &Catalogue, id: &str) -> String {
+        let entry = catalogue.get(id);
+        entry
+            .and_then(|entry| self.messages.attribute(&entry.message_id(), "counted"))
+            .unwrap_or_else(|| self.get("prescription-times"))
     }
 
     pub fn heading(&self, level: u8, id: &str) -> Block {

@@ -8,11 +8,12 @@ use plan::{Allowed, LimitRow, Wear};
 use crate::desk::Desk;
 use crate::document::{Block, Column, Document, Print, Tone};
 use crate::letter_strip::allows;
-use crate::letter_text::{Kind, Say, Validity, blank, filled, head, page};
+use crate::letter_text::{Kind, Validity, blank, filled, head, page};
 use crate::limits_columns::frozen;
 use crate::limits_for_good::{for_good, is_allowed_now, of_return};
 use crate::limits_table::{plain, value_in};
 use crate::limits_words::short;
+use crate::texts::Texts;
 use crate::work_lifting::lifting;
 use crate::work_sling::{is_off_from, sling};
 
@@ -51,7 +52,7 @@ const TASKS: &[(&str, Task)] = &[
 /// The dates are those of the prescription. What lies before the gate of the first stage that is not
 /// open is in force; every later day is told as the earliest one.
 pub fn work_note(desk: &Desk<'_>) -> Document {
-    let (say, of) = (Say::at(desk), desk.prescription);
+    let (say, of) = (Texts::of_clinicians(desk), desk.prescription);
     let mut document = page(desk, &KIND);
     // While a gate waits, no visit of the dated plan stands: the next one is to be made.
     let ahead = of.visits.iter().map(|visit| visit.date).find(|date| *date > desk.issued_on);
@@ -125,7 +126,7 @@ fn rows(desk: &Desk<'_>) -> Vec<Row> {
 }
 
 /// What holds before the first day of work with this arm.
-fn until_then(desk: &Desk<'_>, say: &Say<'_>, rows: &[Row]) -> Option<Block> {
+fn until_then(desk: &Desk<'_>, say: &Texts<'_>, rows: &[Row]) -> Option<Block> {
     let of_this_arm = || rows.iter().filter(|row| !row.title.starts_with("work-one-hand"));
     let is_now = |row: &Row| matches!(earliest(desk, row), Earliest::Now);
     if of_this_arm().any(is_now) {
@@ -142,7 +143,7 @@ fn until_then(desk: &Desk<'_>, say: &Say<'_>, rows: &[Row]) -> Option<Block> {
     })
 }
 
-fn tasks(desk: &Desk<'_>, say: &Say<'_>, review: Option<Date>, rows: &[Row]) -> Block {
+fn tasks(desk: &Desk<'_>, say: &Texts<'_>, review: Option<Date>, rows: &[Row]) -> Block {
     let columns = vec![
         Column { title: say.get("work-task"), share: 3 }, // not medical: widths
         Column { title: say.get("work-earliest"), share: 2 },
@@ -197,7 +198,7 @@ fn is_now(desk: &Desk<'_>, task: Task) -> bool {
     }
 }
 
-fn in_words(say: &Say<'_>, earliest: Earliest) -> String {
+fn in_words(say: &Texts<'_>, earliest: Earliest) -> String {
     match earliest {
         Earliest::Now => say.get("work-may"),
         Earliest::From(date) => say.with("work-from", &[("date", short(date).into())]),

@@ -5,10 +5,11 @@ use jiff::civil::Date;
 use plan::{Allowed, LimitRow, Prescription};
 
 use crate::document::{Block, Column, Print, Tone};
-use crate::letter_text::{Say, Validity};
+use crate::letter_text::Validity;
 use crate::limits_columns::frozen;
 use crate::limits_table::{load_of, plain, value_in};
 use crate::limits_words::{load, short};
+use crate::texts::Texts;
 use crate::work::load_key;
 
 /// A run of days with one load in the hand and one overhead.
@@ -61,7 +62,7 @@ pub(crate) fn lifts(of: &Prescription, issued_on: Date) -> Vec<Lift> {
 }
 
 /// The loads as a table, and below it that a planned line is no permission.
-pub(crate) fn lifting(say: &Say<'_>, of: &Prescription, issued_on: Date) -> Vec<Block> {
+pub(crate) fn lifting(say: &Texts<'_>, of: &Prescription, issued_on: Date) -> Vec<Block> {
     let columns = vec![
         Column { title: say.get("work-lift-from"), share: 2 },
         Column { title: say.get("work-lift-before"), share: 3 }, // not medical: widths
@@ -87,7 +88,7 @@ pub(crate) fn lifting(say: &Say<'_>, of: &Prescription, issued_on: Date) -> Vec<
     std::iter::once(table).chain(more).collect()
 }
 
-fn most(say: &Say<'_>, allowed: Allowed) -> String {
+fn most(say: &Texts<'_>, allowed: Allowed) -> String {
     match (allowed, load_of(allowed)) {
         (_, Some(most)) => {
             let [kilograms, pounds] = load(most);

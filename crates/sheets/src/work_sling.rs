@@ -3,9 +3,9 @@
 use jiff::civil::Date;
 use plan::{Prescription, Wear};
 
-use crate::letter_text::Say;
 use crate::limits_columns::frozen;
 use crate::limits_words::short;
+use crate::texts::Texts;
 
 /// A run of days with one way of wearing the sling, whatever its position.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -39,7 +39,7 @@ pub(crate) fn is_off_from(of: &Prescription, issued_on: Date, day: Date) -> bool
 }
 
 /// A sentence for each run; while a gate waits, the sling of the day of issue stays.
-pub(crate) fn sling(say: &Say<'_>, of: &Prescription, issued_on: Date) -> String {
+pub(crate) fn sling(say: &Texts<'_>, of: &Prescription, issued_on: Date) -> String {
     if let Some(today) = frozen(of) {
         return say.get(match today.sling.wear {
             Wear::Always => "work-sling-always-open",

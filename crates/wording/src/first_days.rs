@@ -193,6 +193,11 @@ pub const SECTIONS: &[Section] = &[
     },
 ];
 
+/// The section of a title.
+pub fn section(title_id: &str) -> Option<&'static Section> {
+    SECTIONS.iter().find(|section| section.title_id == title_id)
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;

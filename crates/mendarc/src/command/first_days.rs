@@ -12,7 +12,7 @@ use crate::command::inputs::Inputs;
 use crate::command::papers;
 use crate::folder::Folder;
 use crate::json;
-use crate::outcome::{Outcome, print, print_page, tell};
+use crate::outcome::{Outcome, print, print_page};
 use crate::view::paint::{HEADING, paint, wrapped};
 
 pub fn run(arguments: &FirstDays) -> Outcome {
@@ -66,13 +66,8 @@ pub fn run(arguments: &FirstDays) -> Outcome {
             folder.put("first-days.pdf", &papers::pdf("first-days.pdf", &document)?)?;
             folder.finish()
         });
-        match written {
-            Ok(names) if !arguments.json => tell(&format!("wrote {} to {}", names.join(", "), folder.display())),
-            Ok(_) => {}
-            Err(fault) => {
-                inputs.cannot_write(fault);
-                return inputs.fail(schema, arguments.json);
-            }
+        if !inputs.wrote(written, folder, arguments.json) {
+            return inputs.fail(schema, arguments.json);
         }
     }
     let written = if arguments.json {

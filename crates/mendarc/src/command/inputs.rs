@@ -9,7 +9,7 @@ use prescription::{Openings, Settings};
 
 use crate::files::{self, FileFault};
 use crate::json;
-use crate::outcome::{Outcome, print};
+use crate::outcome::{Outcome, print, tell};
 use crate::render;
 
 /// The files and findings of one run.
@@ -130,10 +130,22 @@ impl Inputs {
         self.sink.push(fault);
     }
 
-    /// Notes why nothing was written: a machine that could not, or a text that must not be printed.
-    pub fn cannot_write(&mut self, fault: Diagnostic) {
-        self.could_not_run |= fault.code == "cannot-write";
-        self.sink.push(fault);
+    /// Tells what was written to a folder, or notes why nothing was: a machine that could not, or a text that must
+    /// not be printed. Whether it was.
+    pub fn wrote(&mut self, written: Result<Vec<String>, Diagnostic>, folder: &Path, as_json: bool) -> bool {
+        match written {
+            Ok(names) => {
+                if !as_json {
+                    tell(&format!("wrote {} to {}", names.join(", "), folder.display()));
+                }
+                true
+            }
+            Err(fault) => {
+                self.could_not_run |= fault.code == "cannot-write";
+                self.sink.push(fault);
+                false
+            }
+        }
     }
 
     /// The line of a place in its file, from 1.

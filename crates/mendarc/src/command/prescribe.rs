@@ -8,7 +8,7 @@ use crate::arguments::Prescribe;
 use crate::command::inputs::Inputs;
 use crate::command::papers;
 use crate::json;
-use crate::outcome::{Outcome, print, print_page, tell};
+use crate::outcome::{Outcome, print, print_page};
 use crate::shelf::Shelf;
 use crate::view;
 
@@ -72,13 +72,8 @@ pub fn run(arguments: &Prescribe) -> Outcome {
             papers::write(folder, &case, &patient, &shelf.messages, &text, &mut found)
         };
         inputs.sink.extend(found.into_sorted());
-        match written {
-            Ok(names) if !arguments.json => tell(&format!("wrote {} to {}", names.join(", "), folder.display())),
-            Ok(_) => {}
-            Err(fault) => {
-                inputs.cannot_write(fault);
-                return inputs.fail(schema, arguments.json);
-            }
+        if !inputs.wrote(written, folder, arguments.json) {
+            return inputs.fail(schema, arguments.json);
         }
         document.say(inputs.sink.found(), &inputs.sources);
     }

@@ -143,21 +143,12 @@ pub fn limits() -> Block {
 
 /// A sheet to tick for a week.
 pub fn ticks() -> Block {
-    let row = |label: &str, boxes, closed: &[u16]| TickRow {
-        label: label.into(),
-        dose: "3 times a day".into(),
-        boxes,
-        closed: closed.to_vec(),
-    };
+    let row = |label: &str, boxes| TickRow { label: label.into(), dose: "3 times a day".into(), boxes };
     Block::Ticks {
         alt: "A row for each exercise, a column for each day.".into(),
         corner: "Exercise".into(),
         days: texts(&["Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"]),
-        rows: vec![
-            row("Lift with the other hand", 3, &[]),
-            row("Turn out with a stick", 3, &[5, 6]),
-            row("Bend the elbow", 5, &[]),
-        ],
+        rows: vec![row("Lift with the other hand", 3), row("Turn out with a stick", 3), row("Bend the elbow", 5)],
     }
 }
 
@@ -228,21 +219,15 @@ pub fn every_kind() -> Vec<Block> {
         heading(2, "Step 1: Let it heal"),
         paragraph(Tone::Lead, "From Mon 2 Mar 2026 until Mon 13 Apr 2026."),
         recovery_line(2),
-        Block::Pair {
-            left: vec![
-                heading(3, "You may"),
-                Block::List {
-                    mark: ListMark::Do,
-                    items: texts(&["Use your hand to eat and to type.", "Take the sling off to wash."]),
-                },
-            ],
-            right: vec![
-                heading(3, "Do not"),
-                Block::List {
-                    mark: ListMark::Dont,
-                    items: texts(&["Lift the arm.", "Drive a car until your surgeon says that you may."]),
-                },
-            ],
+        heading(3, "You may"),
+        Block::List {
+            mark: ListMark::Do,
+            items: texts(&["Use your hand to eat and to type.", "Take the sling off to wash."]),
+        },
+        heading(3, "Not yet"),
+        Block::Brief {
+            mark: ListMark::Dont,
+            items: texts(&["Lift the arm.", "Drive a car until your surgeon says that you may.", "Swim."]),
         },
     ]);
     blocks.extend(callouts());
