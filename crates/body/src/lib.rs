@@ -1,11 +1,42 @@
-//! The words of the body: joints, movements, positions, modes and sides.
+//! The body: its words, its angles, its weight.
 //!
-//! For now a vocabulary only; frames, angles and masses come with the body
-//! model. A [`Key`] names one thing that a plan may limit.
+//! A [`Key`] names one thing that a plan may limit. A [`Pose`] says how a body holds its arms; from it come the
+//! places of the joints ([`Skeleton`]), the gravitational moments ([`Moments`]) and what the hand reaches in the
+//! words of a household ([`Landmark`]).
+//!
+//! # Conventions
+//! Axes by the recommendation of the International Society of Biomechanics of 2005: X forward, Y up, Z to the right.
+//! Everything is told of a right arm; a left one is the mirror image. No number of a body stands here: each comes
+//! from the table of evidence.
 #![deny(missing_docs)]
 
+mod angle;
+mod arm;
+mod household;
 mod key;
+mod load;
+mod person;
+mod pose;
+mod posture;
+mod rotation;
+mod segment;
+mod skeleton;
+mod table;
 mod words;
 
+pub use angle::Angle;
+pub use arm::{Arm, Blade, Fingers, Shoulder};
+pub use household::{Height, Landmark};
 pub use key::{ALL_KEYS, Key, KeyError};
+pub use load::{HangingArm, Moment, Moments, Peak, Spread};
+pub use person::{Person, PersonError};
+pub use pose::Pose;
+pub use posture::Posture;
+pub use rotation::{Rotation, Vector};
+pub use segment::SegmentTable;
+pub use skeleton::{ArmJoints, LegJoints, Skeleton};
+pub use table::{elbow_on_table, lean_over_table};
 pub use words::{Joint, Mode, Movement, Position, Side};
+
+#[cfg(test)]
+mod load_tests;

@@ -57,6 +57,14 @@ pub static SOURCES: &[Source] = &[
         ..Source::new("ALL", "hospital's leaflet", SourceKind::Hospital, Reading::Read)
     },
     Source {
+        authors: Some("Gordon and others"),
+        title: Some("2012 Anthropometric survey of U.S. Army personnel: methods and summary statistics"),
+        journal: Some("NATICK/TR-15/007"),
+        address: Some("github.com/coleharlow12/ANSURDataAnalysis (a copy)"),
+        year: Some(2014),
+        ..Source::new("AN", "Anthropometric survey of soldiers, public data, 2012", SourceKind::Paper, Reading::Read)
+    },
+    Source {
         title: Some("Consensus of the American Society of Shoulder and Elbow Therapists, arthroscopic anterior capsulolabral repair"),
         address: Some("musculoskeletalkey.com"),
         year: Some(2010),
@@ -113,6 +121,11 @@ pub static SOURCES: &[Source] = &[
         address: Some("ijoonline 2013;47:143"),
         year: Some(2013),
         ..Source::new("BH", "Late release, 2013", SourceKind::Paper, Reading::Abstract)
+    },
+    Source {
+        authors: Some("International Bureau of Weights and Measures"),
+        title: Some("The International System of Units; standard acceleration of gravity"),
+        ..Source::new("BIPM", "International System of Units", SourceKind::PublicBody, Reading::Read)
     },
     Source {
         authors: Some("Lambers Heerspink and others"),
@@ -225,6 +238,13 @@ pub static SOURCES: &[Source] = &[
         ..Source::new("CUH", "public body's leaflet", SourceKind::PublicBody, Reading::Read)
     },
     Source {
+        authors: Some("Drillis and Contini, as given by Winter"),
+        title: Some("Body segment parameters"),
+        address: Some("copies of the table in public repositories"),
+        year: Some(1966),
+        ..Source::new("DC", "Table of segment lengths of 1966, in open copies", SourceKind::Paper, Reading::Read)
+    },
+    Source {
         authors: Some("Southampton, Guildford and Melbourne practices"),
         title: Some("Decompression with distal clavicle excision"),
         address: Some("southamptonshoulderclinic.co.uk; guildfordupperlimb.co.uk; melbournearmclinic.com"),
@@ -240,6 +260,14 @@ pub static SOURCES: &[Source] = &[
         authors: Some("DeOrio, Cofield"),
         year: Some(1984),
         ..Source::new("DEO", "Tear size classes, 1984", SourceKind::Paper, Reading::NotRead)
+    },
+    Source {
+        authors: Some("de Leva"),
+        title: Some("Adjustments to Zatsiorsky-Seluyanov's segment inertia parameters"),
+        journal: Some("J Biomech 29:1223-1230"),
+        address: Some("github.com/BMClab/BMC data/BSPmale_ZdeLeva.txt, BSPfemale_ZdeLeva.txt"),
+        year: Some(1996),
+        ..Source::new("DL", "Adjusted segment table of 1996, in an open data file", SourceKind::Paper, Reading::Read)
     },
     Source {
         authors: Some("Mansour"),
@@ -276,6 +304,12 @@ pub static SOURCES: &[Source] = &[
         title: Some("Experts' survey on rehabilitation after cuff repair"),
         address: Some("scu-vufind edo,ejs69265629"),
         ..Source::new("DVSE", "Survey of shoulder experts", SourceKind::Paper, Reading::Abstract)
+    },
+    Source {
+        authors: Some("Dempster, as given by Winter"),
+        title: Some("Biomechanics and motor control of human movement"),
+        address: Some("github.com/BMClab/BMC data/BSP_DempsterWinter.txt"),
+        ..Source::new("DW", "Cadaver segment table of a handbook, in an open data file", SourceKind::Paper, Reading::Read)
     },
     Source {
         address: Some("healio 2016-05-03"),

@@ -6,12 +6,25 @@ use crate::{Entry, HowKnown, Unit};
 /// Every entry, by id.
 pub static ENTRIES: &[Entry] = &TABLE;
 
-static TABLE: [Entry; 424] = [
+static TABLE: [Entry; 503] = [
+    Entry {
+        value: Some(0.82),
+        n: Some(6068),
+        population: Some("soldiers, 4082 men and 1986 women"),
+        sources: &["AN"],
+        ..Entry::new("acromion-height", "body", "height of the top of the shoulder above the floor", Unit::OfStature, HowKnown::Read)
+    },
     Entry {
         value: Some(70.0),
         sources: &["DVSE"],
         note: Some("The survey says older age; 70 is the cut of the healing index."),
         ..Entry::new("age-for-slower", "protocol", "age above which most surveyed surgeons go slower", Unit::Years, HowKnown::Abstract)
+    },
+    Entry {
+        value: Some(0.039),
+        sources: &["DC"],
+        note: Some("Read in copies of the table, not in the original."),
+        ..Entry::new("ankle-height", "body", "center of the ankle joint above the floor", Unit::OfStature, HowKnown::Read)
     },
     Entry {
         sources: &["BR", "BA"],
@@ -87,6 +100,14 @@ static TABLE: [Entry; 424] = [
         ..Entry::new("block-usual-length", "texts", "hours that the arm is usually numb after a single shot", Unit::Hours, HowKnown::Read)
     },
     Entry {
+        value: Some(25.0),
+        ..Entry::new("body-mass-least", "body", "least body mass the model takes", Unit::Kilograms, HowKnown::OwnChoice)
+    },
+    Entry {
+        value: Some(250.0),
+        ..Entry::new("body-mass-most", "body", "greatest body mass the model takes", Unit::Kilograms, HowKnown::OwnChoice)
+    },
+    Entry {
         value: Some(56.0),
         ..Entry::new("cap-in-sling", "stiffness", "longest time in the sling, always and weaning together", Unit::Days, HowKnown::OwnChoice)
     },
@@ -98,6 +119,18 @@ static TABLE: [Entry; 424] = [
         value: Some(42.0),
         note: Some("The surgeon's cap; a longer run is printed with its reason."),
         ..Entry::new("cap-without-passive-motion", "stiffness", "longest run of days without useful passive shoulder motion", Unit::Days, HowKnown::OwnChoice)
+    },
+    Entry {
+        value: Some(0.738), low: Some(0.728), high: Some(0.759),
+        n: Some(12),
+        population: Some("soldiers, men: the first twelve rows of a public copy of the survey"),
+        sources: &["AN"],
+        ..Entry::new("chest-height", "body", "height of the middle of the chest above the floor", Unit::OfStature, HowKnown::Read)
+    },
+    Entry {
+        value: Some(0.87),
+        sources: &["DC"],
+        ..Entry::new("chin-height", "body", "height of the chin above the floor", Unit::OfStature, HowKnown::Memory)
     },
     Entry {
         value: Some(7.0),
@@ -113,6 +146,11 @@ static TABLE: [Entry; 424] = [
         sources: &["DCE", "NTH"],
         note: Some("No source: four texts give no such limit."),
         ..Entry::new("clavicle-loaded-start", "protocol", "first day of loaded cross-body or behind-the-back motion after distal clavicle excision", Unit::Day, HowKnown::OwnChoice)
+    },
+    Entry {
+        value: Some(0.11),
+        note: Some("Chosen by looking at drawings."),
+        ..Entry::new("clavicle-share", "body", "rise of the collarbone for each degree of elevation beyond", Unit::None, HowKnown::OwnChoice)
     },
     Entry {
         ..Entry::new("closed-world", "protocol", "what no rule allows is not allowed", Unit::None, HowKnown::OwnChoice)
@@ -1071,6 +1109,14 @@ static TABLE: [Entry; 424] = [
         ..Entry::new("external-rotation-widest", "protocol", "the widest passive external rotation a surgeon may choose", Unit::Degrees, HowKnown::Read)
     },
     Entry {
+        value: Some(0.937), low: Some(0.929), high: Some(0.945),
+        n: Some(5),
+        population: Some("soldiers, men: the first five rows of a public copy of the survey"),
+        sources: &["AN"],
+        note: Some("Stature less sitting height plus eye height sitting."),
+        ..Entry::new("eye-height", "body", "height of the eyes above the floor", Unit::OfStature, HowKnown::Read)
+    },
+    Entry {
         value: Some(2.0),
         sources: &["BCH"],
         note: Some("A slight temperature in the first two days is called usual; measuring again after drinking and deep breaths, unless there are chills, is an own choice."),
@@ -1103,6 +1149,75 @@ static TABLE: [Entry; 424] = [
         ..Entry::new("first-visit-usual", "texts", "day about which the wound is looked at", Unit::Day, HowKnown::CommonPractice)
     },
     Entry {
+        value: Some(0.152), low: Some(0.151), high: Some(0.154),
+        n: Some(6068),
+        population: Some("soldiers, 4082 men and 1986 women"),
+        sources: &["AN"],
+        ..Entry::new("foot-length", "body", "length of the foot", Unit::OfStature, HowKnown::Read)
+    },
+    Entry {
+        value: Some(0.43),
+        population: Some("eight male cadavers, as a handbook gives them"),
+        sources: &["DW"],
+        ..Entry::new("forearm-center-cadaver", "body", "center of mass of the forearm from its upper joint, cadaver table", Unit::OfSegment, HowKnown::Read)
+    },
+    Entry {
+        value: Some(0.4574),
+        population: Some("young men"),
+        sources: &["DL"],
+        ..Entry::new("forearm-center-men", "body", "center of mass of the forearm from its upper joint, men", Unit::OfSegment, HowKnown::Read)
+    },
+    Entry {
+        value: Some(0.4559),
+        population: Some("young women"),
+        sources: &["DL"],
+        ..Entry::new("forearm-center-women", "body", "center of mass of the forearm from its upper joint, women", Unit::OfSegment, HowKnown::Read)
+    },
+    Entry {
+        value: Some(0.303),
+        population: Some("eight male cadavers, as a handbook gives them"),
+        sources: &["DW"],
+        ..Entry::new("forearm-gyration-cadaver", "body", "radius of gyration of the forearm about its center of mass, cadaver table", Unit::OfSegment, HowKnown::Read)
+    },
+    Entry {
+        value: Some(0.265),
+        population: Some("young men"),
+        sources: &["DL"],
+        ..Entry::new("forearm-gyration-men", "body", "radius of gyration of the forearm about a transverse axis through its center of mass, men", Unit::OfSegment, HowKnown::Read)
+    },
+    Entry {
+        value: Some(0.257),
+        population: Some("young women"),
+        sources: &["DL"],
+        ..Entry::new("forearm-gyration-women", "body", "radius of gyration of the forearm about a transverse axis through its center of mass, women", Unit::OfSegment, HowKnown::Read)
+    },
+    Entry {
+        value: Some(0.146),
+        sources: &["DC"],
+        note: Some("Read in copies of the table, not in the original; adults, both sexes together."),
+        ..Entry::new("forearm-length", "body", "length of the forearm", Unit::OfStature, HowKnown::Read)
+    },
+    Entry {
+        value: Some(0.016),
+        population: Some("eight male cadavers, as a handbook gives them"),
+        sources: &["DW"],
+        ..Entry::new("forearm-mass-cadaver", "body", "mass of the forearm, cadaver table", Unit::OfBodyMass, HowKnown::Read)
+    },
+    Entry {
+        value: Some(0.0162),
+        population: Some("young men"),
+        design: Some("gamma-ray scanning, adjusted to joint centers"),
+        sources: &["DL"],
+        ..Entry::new("forearm-mass-men", "body", "mass of the forearm, men", Unit::OfBodyMass, HowKnown::Read)
+    },
+    Entry {
+        value: Some(0.0138),
+        population: Some("young women"),
+        design: Some("gamma-ray scanning, adjusted to joint centers"),
+        sources: &["DL"],
+        ..Entry::new("forearm-mass-women", "body", "mass of the forearm, women", Unit::OfBodyMass, HowKnown::Read)
+    },
+    Entry {
         value: Some(24.0), low: Some(24.0), high: Some(72.0),
         sources: &["LEE"],
         note: Some("One leaflet says leaks usually stop within 24 hours; a practice sheet allows 72. The earlier is used."),
@@ -1112,6 +1227,16 @@ static TABLE: [Entry; 424] = [
         value: Some(4.0),
         note: Some("The scale as the trade uses it, written down from memory. Rejects an impossible entry; sets no limit."),
         ..Entry::new("goutallier-grade-highest", "index", "highest Goutallier grade; the grades are 0 to this", Unit::None, HowKnown::CommonPractice)
+    },
+    Entry {
+        value: Some(9.80665),
+        sources: &["BIPM"],
+        ..Entry::new("gravity", "body", "standard acceleration of gravity", Unit::Acceleration, HowKnown::Read)
+    },
+    Entry {
+        value: Some(0.0445),
+        note: Some("Where a weight in the fist is taken to act: in the palm, short of the knuckles."),
+        ..Entry::new("grip-center", "body", "middle of a grip from the wrist", Unit::OfStature, HowKnown::OwnChoice)
     },
     Entry {
         value: Some(60.0),
@@ -1154,14 +1279,82 @@ static TABLE: [Entry; 424] = [
         ..Entry::new("hand-at-top-of-thigh", "texts", "elevation at which the hand of the straight arm is no higher than the top of the thigh", Unit::Degrees, HowKnown::OwnChoice)
     },
     Entry {
+        value: Some(0.506),
+        population: Some("eight male cadavers, as a handbook gives them"),
+        sources: &["DW"],
+        ..Entry::new("hand-center-cadaver", "body", "center of mass of the hand from its upper joint, cadaver table", Unit::OfSegment, HowKnown::Read)
+    },
+    Entry {
+        value: Some(0.79),
+        population: Some("young men"),
+        sources: &["DL"],
+        note: Some("The hand is counted from the wrist to the third knuckle."),
+        ..Entry::new("hand-center-men", "body", "center of mass of the hand from its upper joint, men", Unit::OfSegment, HowKnown::Read)
+    },
+    Entry {
+        value: Some(0.7474),
+        population: Some("young women"),
+        sources: &["DL"],
+        note: Some("The hand is counted from the wrist to the third knuckle."),
+        ..Entry::new("hand-center-women", "body", "center of mass of the hand from its upper joint, women", Unit::OfSegment, HowKnown::Read)
+    },
+    Entry {
         sources: &["ROT", "BCH", "ALL"],
         ..Entry::new("hand-color-same-day", "texts", "same day: cold, white or blue fingers", Unit::None, HowKnown::Read)
+    },
+    Entry {
+        value: Some(0.297),
+        population: Some("eight male cadavers, as a handbook gives them"),
+        sources: &["DW"],
+        ..Entry::new("hand-gyration-cadaver", "body", "radius of gyration of the hand about its center of mass, cadaver table", Unit::OfSegment, HowKnown::Read)
+    },
+    Entry {
+        value: Some(0.513),
+        population: Some("young men"),
+        sources: &["DL"],
+        ..Entry::new("hand-gyration-men", "body", "radius of gyration of the hand about a transverse axis through its center of mass, men", Unit::OfSegment, HowKnown::Read)
+    },
+    Entry {
+        value: Some(0.454),
+        population: Some("young women"),
+        sources: &["DL"],
+        ..Entry::new("hand-gyration-women", "body", "radius of gyration of the hand about a transverse axis through its center of mass, women", Unit::OfSegment, HowKnown::Read)
+    },
+    Entry {
+        value: Some(0.108),
+        sources: &["DC"],
+        note: Some("Read in copies of the table, not in the original; adults, both sexes together. The hand's length is from memory."),
+        ..Entry::new("hand-length", "body", "length of the hand", Unit::OfStature, HowKnown::Memory)
+    },
+    Entry {
+        value: Some(0.006),
+        population: Some("eight male cadavers, as a handbook gives them"),
+        sources: &["DW"],
+        ..Entry::new("hand-mass-cadaver", "body", "mass of the hand, cadaver table", Unit::OfBodyMass, HowKnown::Read)
+    },
+    Entry {
+        value: Some(0.0061),
+        population: Some("young men"),
+        design: Some("gamma-ray scanning, adjusted to joint centers"),
+        sources: &["DL"],
+        ..Entry::new("hand-mass-men", "body", "mass of the hand, men", Unit::OfBodyMass, HowKnown::Read)
+    },
+    Entry {
+        value: Some(0.0056),
+        population: Some("young women"),
+        design: Some("gamma-ray scanning, adjusted to joint centers"),
+        sources: &["DL"],
+        ..Entry::new("hand-mass-women", "body", "mass of the hand, women", Unit::OfBodyMass, HowKnown::Read)
     },
     Entry {
         value: Some(48.0),
         sources: &["ROT"],
         note: Some("The source tells patients to contact the ward for swollen fingers; two days is an own choice."),
         ..Entry::new("hand-swelling-within", "texts", "hours within which a swollen, stiff, burning or color-changing hand is told", Unit::Hours, HowKnown::OwnChoice)
+    },
+    Entry {
+        value: Some(0.935),
+        ..Entry::new("head-center-height", "body", "middle of the head above the floor", Unit::OfStature, HowKnown::OwnChoice)
     },
     Entry {
         value: Some(2.0),
@@ -1307,6 +1500,16 @@ static TABLE: [Entry; 424] = [
         ..Entry::new("healing-index-total", "index", "highest score of the healing index", Unit::Points, HowKnown::Abstract)
     },
     Entry {
+        value: Some(0.05),
+        ..Entry::new("hip-half-breadth", "body", "center of the hip joint from the middle of the body", Unit::OfStature, HowKnown::OwnChoice)
+    },
+    Entry {
+        value: Some(0.525), low: Some(0.513), high: Some(0.53),
+        sources: &["AN", "DC"],
+        note: Some("Between the survey's trochanter and the table of lengths."),
+        ..Entry::new("hip-height", "body", "center of the hip joint above the floor, standing", Unit::OfStature, HowKnown::Read)
+    },
+    Entry {
         ..Entry::new("hold-keeps-limits", "protocol", "a hold keeps the limits of the day before it and moves every later start", Unit::None, HowKnown::OwnChoice)
     },
     Entry {
@@ -1362,6 +1565,16 @@ static TABLE: [Entry; 424] = [
         ..Entry::new("infection-questions-daily-until", "texts", "first day without the daily questions about infection; from then at visits", Unit::Day, HowKnown::OwnChoice)
     },
     Entry {
+        value: Some(0.014),
+        ..Entry::new("inner-clavicle-half-breadth", "body", "inner end of the collarbone from the middle of the body", Unit::OfStature, HowKnown::OwnChoice)
+    },
+    Entry {
+        value: Some(0.812),
+        sources: &["AN"],
+        note: Some("Measured upper edge of the breastbone in the rows read: 0.81 to 0.82."),
+        ..Entry::new("inner-clavicle-height", "body", "inner end of the collarbone above the floor", Unit::OfStature, HowKnown::OwnChoice)
+    },
+    Entry {
         value: Some(30.0),
         sources: &["BMC11"],
         ..Entry::new("isometric-effort", "protocol", "highest effort without movement, before resistance opens", Unit::Percent, HowKnown::Abstract)
@@ -1393,6 +1606,12 @@ static TABLE: [Entry; 424] = [
     Entry {
         note: Some("So running waits for resisted motion, not only for active motion."),
         ..Entry::new("jolts-count-as-resistance", "exercise", "the jolts of running count as resistance to the arm that swings", Unit::None, HowKnown::OwnChoice)
+    },
+    Entry {
+        value: Some(0.285),
+        sources: &["DC"],
+        note: Some("Shank and ankle together."),
+        ..Entry::new("knee-height", "body", "height of the knee above the floor", Unit::OfStature, HowKnown::Read)
     },
     Entry {
         value: Some(84.0),
@@ -1445,6 +1664,17 @@ static TABLE: [Entry; 424] = [
         ..Entry::new("modes-cascade", "protocol", "a mode is allowed no further than the mode it rests on", Unit::None, HowKnown::OwnChoice)
     },
     Entry {
+        value: Some(0.602), low: Some(0.58), high: Some(0.651),
+        n: Some(12),
+        population: Some("soldiers, men: the first twelve rows of a public copy of the survey"),
+        sources: &["AN"],
+        ..Entry::new("navel-height", "body", "height of the belly button above the floor", Unit::OfStature, HowKnown::Read)
+    },
+    Entry {
+        value: Some(0.835),
+        ..Entry::new("neck-base-height", "body", "base of the neck above the floor", Unit::OfStature, HowKnown::OwnChoice)
+    },
+    Entry {
         value: Some(0.3),
         ..Entry::new("no-hand-load-up-to", "exercise", "held or worn while the arm is supported, hanging or moved passively, this is no load in the hand", Unit::Kilograms, HowKnown::OwnChoice)
     },
@@ -1469,6 +1699,26 @@ static TABLE: [Entry; 424] = [
     Entry {
         sources: &["ROT", "MGH-S", "CUH", "ALL"],
         ..Entry::new("pain-not-eased-same-day", "texts", "same day: pain that the tablets do not ease", Unit::None, HowKnown::Read)
+    },
+    Entry {
+        value: Some(0.0495),
+        sources: &["DL"],
+        note: Some("86.2 mm of a mean stature of 1741 mm; both from memory."),
+        ..Entry::new("palm-length-men", "body", "wrist to the third knuckle, men", Unit::OfStature, HowKnown::Memory)
+    },
+    Entry {
+        value: Some(0.0665), low: Some(0.066), high: Some(0.067),
+        n: Some(6068),
+        population: Some("soldiers, 4082 men and 1986 women"),
+        sources: &["AN"],
+        note: Some("Read in a copy of the public data. The table of cadavers counts the hand to this crease."),
+        ..Entry::new("palm-length-survey", "body", "length of the palm, both sexes", Unit::OfStature, HowKnown::Read)
+    },
+    Entry {
+        value: Some(0.0449),
+        sources: &["DL"],
+        note: Some("78.0 mm of a mean stature of 1735 mm; both from memory."),
+        ..Entry::new("palm-length-women", "body", "wrist to the third knuckle, women", Unit::OfStature, HowKnown::Memory)
     },
     Entry {
         value: Some(3.0),
@@ -1500,6 +1750,62 @@ static TABLE: [Entry; 424] = [
     Entry {
         note: Some("No public text was found."),
         ..Entry::new("pop-or-fall-same-day", "texts", "same day: a pop or a fall; stop exercises, sling on", Unit::None, HowKnown::OwnChoice)
+    },
+    Entry {
+        value: Some(90.0),
+        ..Entry::new("pose-across-without-elevation", "body", "elevation at which the arm goes across the chest where no other is said", Unit::Degrees, HowKnown::OwnChoice)
+    },
+    Entry {
+        value: Some(20.0),
+        ..Entry::new("pose-arm-resting", "body", "upper arm on a towel or pillow, in the plane of the blade", Unit::Degrees, HowKnown::OwnChoice)
+    },
+    Entry {
+        value: Some(30.0),
+        ..Entry::new("pose-behind-back-extension", "body", "upper arm behind the body in a reach up the back", Unit::Degrees, HowKnown::OwnChoice)
+    },
+    Entry {
+        value: Some(70.0),
+        ..Entry::new("pose-behind-back-turn", "body", "inward turn in a reach up the back", Unit::Degrees, HowKnown::OwnChoice)
+    },
+    Entry {
+        value: Some(10.0),
+        ..Entry::new("pose-blade-moved", "body", "way of the shoulder blade forward, back or down", Unit::Degrees, HowKnown::OwnChoice)
+    },
+    Entry {
+        value: Some(15.0),
+        ..Entry::new("pose-blade-raised", "body", "rise of the shoulder in a shrug", Unit::Degrees, HowKnown::OwnChoice)
+    },
+    Entry {
+        value: Some(90.0),
+        ..Entry::new("pose-elbow-bent", "body", "elbow of a pose called bent", Unit::Degrees, HowKnown::OwnChoice)
+    },
+    Entry {
+        value: Some(130.0),
+        ..Entry::new("pose-elbow-folded", "body", "elbow of a pose called folded", Unit::Degrees, HowKnown::OwnChoice)
+    },
+    Entry {
+        value: Some(20.0),
+        ..Entry::new("pose-elbow-soft", "body", "elbow of a pose called slightly bent", Unit::Degrees, HowKnown::OwnChoice)
+    },
+    Entry {
+        value: Some(70.0),
+        ..Entry::new("pose-forearm-on-belly", "body", "inward turn with the forearm on the belly", Unit::Degrees, HowKnown::OwnChoice)
+    },
+    Entry {
+        value: Some(80.0),
+        ..Entry::new("pose-palm-turned", "body", "turn of the forearm when the palm faces up or down", Unit::Degrees, HowKnown::OwnChoice)
+    },
+    Entry {
+        value: Some(60.0),
+        ..Entry::new("pose-trunk-bent", "body", "lean of the trunk in a pose called bent forward", Unit::Degrees, HowKnown::OwnChoice)
+    },
+    Entry {
+        value: Some(20.0),
+        ..Entry::new("pose-trunk-leaning", "body", "lean of the trunk in a pose called leaning", Unit::Degrees, HowKnown::OwnChoice)
+    },
+    Entry {
+        value: Some(50.0),
+        ..Entry::new("pose-wrist-bent", "body", "wrist of a pose with the hand bent", Unit::Degrees, HowKnown::OwnChoice)
     },
     Entry {
         value: Some(42.0),
@@ -1652,6 +1958,21 @@ static TABLE: [Entry; 424] = [
         ..Entry::new("safe-arc-caps", "protocol", "what the surgeon saw to be safe on the table caps every mode and position of that movement", Unit::None, HowKnown::OwnChoice)
     },
     Entry {
+        value: Some(30.0),
+        note: Some("The setting phase of older papers; only drawings and skeletons use it."),
+        ..Entry::new("scapula-setting", "body", "elevation of the arm up to which the blade is taken to rest", Unit::Degrees, HowKnown::CommonPractice)
+    },
+    Entry {
+        value: Some(0.3333),
+        note: Some("Two degrees in the joint to one of the blade, a teaching rule; measured shares differ between people and parts of the arc."),
+        ..Entry::new("scapula-share", "body", "upward turn of the blade for each degree of elevation beyond", Unit::None, HowKnown::CommonPractice)
+    },
+    Entry {
+        value: Some(35.0), low: Some(30.0), high: Some(40.0),
+        note: Some("30 to 40 degrees is what teaching pages give; the middle is taken."),
+        ..Entry::new("scapular-plane-forward", "body", "plane of the shoulder blade, forward of the plane of the body", Unit::Degrees, HowKnown::CommonPractice)
+    },
+    Entry {
         value: Some(4.54),
         sources: &["PB"],
         ..Entry::new("second-hand-load", "protocol", "load in the hand in the later strengthening weeks (10 lb), until the surgeon names a load", Unit::Kilograms, HowKnown::Read)
@@ -1666,6 +1987,29 @@ static TABLE: [Entry; 424] = [
         sources: &["UHS"],
         note: Some("The lower end stands in other leaflets (CUH, LSP)."),
         ..Entry::new("sessions-a-day", "texts", "exercise sessions a day", Unit::PerDay, HowKnown::Read)
+    },
+    Entry {
+        value: Some(0.246),
+        sources: &["DC"],
+        note: Some("Read in copies of the table, not in the original; adults, both sexes together."),
+        ..Entry::new("shank-length", "body", "length of the shank", Unit::OfStature, HowKnown::Read)
+    },
+    Entry {
+        value: Some(50.0), low: Some(0.0), high: Some(100.0),
+        note: Some("Nobody measured it for a given person; the true part lies between none and all."),
+        ..Entry::new("share-assisted", "body", "part of the arm's weight that its own muscles are taken to carry while it is helped", Unit::Percent, HowKnown::OwnChoice)
+    },
+    Entry {
+        value: Some(0.793),
+        sources: &["AN"],
+        note: Some("Below the measured height of the acromion (0.820) by what was chosen for drawing."),
+        ..Entry::new("shoulder-center-height", "body", "center of the shoulder joint above the floor", Unit::OfStature, HowKnown::OwnChoice)
+    },
+    Entry {
+        value: Some(0.104),
+        sources: &["AN"],
+        note: Some("So that the outer edge of the upper arm comes to the measured breadth."),
+        ..Entry::new("shoulder-half-breadth", "body", "center of the shoulder joint from the middle of the body", Unit::OfStature, HowKnown::OwnChoice)
     },
     Entry {
         sources: &["LES", "LIV"],
@@ -1866,6 +2210,23 @@ static TABLE: [Entry; 424] = [
         ..Entry::new("staged-weight-through-arm-start", "protocol", "first day of weight through the arm", Unit::Day, HowKnown::OwnChoice)
     },
     Entry {
+        value: Some(1000.0),
+        ..Entry::new("stature-least", "body", "least stature the model takes", Unit::Millimeters, HowKnown::OwnChoice)
+    },
+    Entry {
+        value: Some(2300.0),
+        ..Entry::new("stature-most", "body", "greatest stature the model takes", Unit::Millimeters, HowKnown::OwnChoice)
+    },
+    Entry {
+        value: Some(1.5),
+        ..Entry::new("step-of-load", "body", "times the heaviest exercise of the stages before, from which a step in load is told", Unit::None, HowKnown::OwnChoice)
+    },
+    Entry {
+        value: Some(50.0),
+        note: Some("From carried to own weight is always a large step; it is the step the stage is for."),
+        ..Entry::new("step-of-load-floor", "body", "part of the straight arm's moment below which no step in load is told", Unit::Percent, HowKnown::OwnChoice)
+    },
+    Entry {
         sources: &["DO", "UH", "UHS"],
         note: Some("Measured for supraspinatus; a group of twelve passive exercises stayed under ten percent for both muscles."),
         ..Entry::new("stick-elevation-exception", "protocol", "stick-assisted elevation is given without a measured value for infraspinatus", Unit::None, HowKnown::OwnChoice)
@@ -2049,6 +2410,10 @@ static TABLE: [Entry; 424] = [
         ..Entry::new("swelling-same-day", "texts", "same day: swollen arm, or swollen or tender calf", Unit::None, HowKnown::Read)
     },
     Entry {
+        value: Some(0.08),
+        ..Entry::new("table-above-hips", "body", "height of a table's top above the hips of who sits at it", Unit::OfStature, HowKnown::OwnChoice)
+    },
+    Entry {
         note: Some("Without it a patient whose other arm is painful would have no outward exercise until active motion opens."),
         ..Entry::new("table-external-rotation-exception", "protocol", "turning outward with the forearm on a table is given without a measured value, where the other arm cannot drive a stick", Unit::None, HowKnown::OwnChoice)
     },
@@ -2088,6 +2453,12 @@ static TABLE: [Entry; 424] = [
         ..Entry::new("tenotomy-early-resisted", "protocol", "resistance at the elbow after tenotomy, where the surgeon chooses early use", Unit::Day, HowKnown::CommonPractice)
     },
     Entry {
+        value: Some(0.245),
+        sources: &["DC"],
+        note: Some("Read in copies of the table, not in the original; adults, both sexes together."),
+        ..Entry::new("thigh-length", "body", "length of the thigh", Unit::OfStature, HowKnown::Read)
+    },
+    Entry {
         value: Some(20.0), low: Some(0.0), high: Some(20.0),
         sources: &["TA"],
         note: Some("Sum of abduction, flexion, external and internal rotation."),
@@ -2117,6 +2488,68 @@ static TABLE: [Entry; 424] = [
         value: Some(60.0),
         note: Some("By geometry."),
         ..Entry::new("turned-out-two-thirds", "texts", "external rotation at the side at which the forearm has gone two thirds of the way from straight ahead to the side", Unit::Degrees, HowKnown::OwnChoice)
+    },
+    Entry {
+        value: Some(0.436),
+        population: Some("eight male cadavers, as a handbook gives them"),
+        sources: &["DW"],
+        ..Entry::new("upper-arm-center-cadaver", "body", "center of mass of the upper arm from its upper joint, cadaver table", Unit::OfSegment, HowKnown::Read)
+    },
+    Entry {
+        value: Some(0.5772),
+        population: Some("young men"),
+        sources: &["DL"],
+        ..Entry::new("upper-arm-center-men", "body", "center of mass of the upper arm from its upper joint, men", Unit::OfSegment, HowKnown::Read)
+    },
+    Entry {
+        value: Some(0.5754),
+        population: Some("young women"),
+        sources: &["DL"],
+        ..Entry::new("upper-arm-center-women", "body", "center of mass of the upper arm from its upper joint, women", Unit::OfSegment, HowKnown::Read)
+    },
+    Entry {
+        value: Some(0.322),
+        population: Some("eight male cadavers, as a handbook gives them"),
+        sources: &["DW"],
+        ..Entry::new("upper-arm-gyration-cadaver", "body", "radius of gyration of the upper arm about its center of mass, cadaver table", Unit::OfSegment, HowKnown::Read)
+    },
+    Entry {
+        value: Some(0.269),
+        population: Some("young men"),
+        sources: &["DL"],
+        ..Entry::new("upper-arm-gyration-men", "body", "radius of gyration of the upper arm about a transverse axis through its center of mass, men", Unit::OfSegment, HowKnown::Read)
+    },
+    Entry {
+        value: Some(0.26),
+        population: Some("young women"),
+        sources: &["DL"],
+        ..Entry::new("upper-arm-gyration-women", "body", "radius of gyration of the upper arm about a transverse axis through its center of mass, women", Unit::OfSegment, HowKnown::Read)
+    },
+    Entry {
+        value: Some(0.186),
+        sources: &["DC"],
+        note: Some("Read in copies of the table, not in the original; adults, both sexes together."),
+        ..Entry::new("upper-arm-length", "body", "length of the upper arm", Unit::OfStature, HowKnown::Read)
+    },
+    Entry {
+        value: Some(0.028),
+        population: Some("eight male cadavers, as a handbook gives them"),
+        sources: &["DW"],
+        ..Entry::new("upper-arm-mass-cadaver", "body", "mass of the upper arm, cadaver table", Unit::OfBodyMass, HowKnown::Read)
+    },
+    Entry {
+        value: Some(0.0271),
+        population: Some("young men"),
+        design: Some("gamma-ray scanning, adjusted to joint centers"),
+        sources: &["DL"],
+        ..Entry::new("upper-arm-mass-men", "body", "mass of the upper arm, men", Unit::OfBodyMass, HowKnown::Read)
+    },
+    Entry {
+        value: Some(0.0255),
+        population: Some("young women"),
+        design: Some("gamma-ray scanning, adjusted to joint centers"),
+        sources: &["DL"],
+        ..Entry::new("upper-arm-mass-women", "body", "mass of the upper arm, women", Unit::OfBodyMass, HowKnown::Read)
     },
     Entry {
         value: Some(50.0),
@@ -2182,1275 +2615,1512 @@ static TABLE: [Entry; 424] = [
 pub mod ids {
     use super::{Entry, TABLE};
 
+    /// height of the top of the shoulder above the floor: 0.82 of stature.
+    pub const ACROMION_HEIGHT: &Entry = &TABLE[0];
+
     /// age above which most surveyed surgeons go slower: 70 years.
-    pub const AGE_FOR_SLOWER: &Entry = &TABLE[0];
+    pub const AGE_FOR_SLOWER: &Entry = &TABLE[1];
+
+    /// center of the ankle joint above the floor: 0.039 of stature.
+    pub const ANKLE_HEIGHT: &Entry = &TABLE[2];
 
     /// an anterior labral repair takes the same limits as a superior one: a statement.
-    pub const ANTERIOR_LABRUM_AS_SUPERIOR: &Entry = &TABLE[1];
+    pub const ANTERIOR_LABRUM_AS_SUPERIOR: &Entry = &TABLE[3];
 
     /// washing the armpit: lean forward and let the arm hang a little away from the body, without lifting it: a statement.
-    pub const ARMPIT_LEANING: &Entry = &TABLE[2];
+    pub const ARMPIT_LEANING: &Entry = &TABLE[4];
 
     /// a sling upsets balance: care on stairs, shower rather than bath: a statement.
-    pub const BALANCE_IN_SLING: &Entry = &TABLE[3];
+    pub const BALANCE_IN_SLING: &Entry = &TABLE[5];
 
     /// first day of squeezing a soft ball: day 14.
-    pub const BALL_SQUEEZE_START: &Entry = &TABLE[4];
+    pub const BALL_SQUEEZE_START: &Entry = &TABLE[6];
 
     /// an elastic band is counted as resistance to the movement, not as a load in the hand: a statement.
-    pub const BAND_IS_NO_HAND_LOAD: &Entry = &TABLE[5];
+    pub const BAND_IS_NO_HAND_LOAD: &Entry = &TABLE[7];
 
     /// first day of active elbow bending and palm-up turning after biceps work: day 28.
-    pub const BICEPS_ACTIVE_START: &Entry = &TABLE[6];
+    pub const BICEPS_ACTIVE_START: &Entry = &TABLE[8];
 
     /// first day of resistance at the elbow after biceps work: day 56.
-    pub const BICEPS_RESISTED_START: &Entry = &TABLE[7];
+    pub const BICEPS_RESISTED_START: &Entry = &TABLE[9];
 
     /// first day of end-range elbow straightening after biceps work: day 42.
-    pub const BICEPS_STRETCH_START: &Entry = &TABLE[8];
+    pub const BICEPS_STRETCH_START: &Entry = &TABLE[10];
 
     /// shoulder-blade exercises are given without a measured value under the early ceiling: a statement.
-    pub const BLADE_EXERCISE_EXCEPTION: &Entry = &TABLE[9];
+    pub const BLADE_EXERCISE_EXCEPTION: &Entry = &TABLE[11];
 
     /// hours of numbness after which the patient asks for advice: 24 (24 to 48) h.
-    pub const BLOCK_ADVICE_AFTER: &Entry = &TABLE[10];
+    pub const BLOCK_ADVICE_AFTER: &Entry = &TABLE[12];
 
     /// numb arm: sling on, care with hot drinks and food, no heat, no cold, no sharp things, no driving or machines: a statement.
-    pub const BLOCK_ARM_CARE: &Entry = &TABLE[11];
+    pub const BLOCK_ARM_CARE: &Entry = &TABLE[13];
 
     /// hours of numbness after a single shot after which the patient calls: 48 (24 to 48) h.
-    pub const BLOCK_CALL_AFTER: &Entry = &TABLE[12];
+    pub const BLOCK_CALL_AFTER: &Entry = &TABLE[14];
 
     /// expected until the block wears off: a little short of breath, droopy eyelid, blurred vision, hoarse voice, pins and needles in the fingers: a statement.
-    pub const BLOCK_EXPECTED_SIGNS: &Entry = &TABLE[13];
+    pub const BLOCK_EXPECTED_SIGNS: &Entry = &TABLE[15];
 
     /// no ice on a numb shoulder; heat likewise: a statement.
-    pub const BLOCK_NO_ICE: &Entry = &TABLE[14];
+    pub const BLOCK_NO_ICE: &Entry = &TABLE[16];
 
     /// pain tablets as ordered are started before the block wears off, and before going to bed: a statement.
-    pub const BLOCK_TABLETS_EARLY: &Entry = &TABLE[15];
+    pub const BLOCK_TABLETS_EARLY: &Entry = &TABLE[17];
 
     /// hours that the arm is usually numb after a single shot: 24 (3 to 48) h.
-    pub const BLOCK_USUAL_LENGTH: &Entry = &TABLE[16];
+    pub const BLOCK_USUAL_LENGTH: &Entry = &TABLE[18];
+
+    /// least body mass the model takes: 25 kg.
+    pub const BODY_MASS_LEAST: &Entry = &TABLE[19];
+
+    /// greatest body mass the model takes: 250 kg.
+    pub const BODY_MASS_MOST: &Entry = &TABLE[20];
 
     /// longest time in the sling, always and weaning together: 56 days.
-    pub const CAP_IN_SLING: &Entry = &TABLE[17];
+    pub const CAP_IN_SLING: &Entry = &TABLE[21];
 
     /// longest time without active elbow motion: 28 days.
-    pub const CAP_WITHOUT_ELBOW_MOTION: &Entry = &TABLE[18];
+    pub const CAP_WITHOUT_ELBOW_MOTION: &Entry = &TABLE[22];
 
     /// longest run of days without useful passive shoulder motion: 42 days.
-    pub const CAP_WITHOUT_PASSIVE_MOTION: &Entry = &TABLE[19];
+    pub const CAP_WITHOUT_PASSIVE_MOTION: &Entry = &TABLE[23];
+
+    /// height of the middle of the chest above the floor: 0.738 (0.728 to 0.759) of stature.
+    pub const CHEST_HEIGHT: &Entry = &TABLE[24];
+
+    /// height of the chin above the floor: 0.87 of stature.
+    pub const CHIN_HEIGHT: &Entry = &TABLE[25];
 
     /// days a class of muscle activity has to be open before the next step counts from it: 7 days.
-    pub const CLASS_SETTLING: &Entry = &TABLE[20];
+    pub const CLASS_SETTLING: &Entry = &TABLE[26];
 
     /// how many classes of muscle activity an exercise may go above what has been open: 2 count.
-    pub const CLASS_STEP: &Entry = &TABLE[21];
+    pub const CLASS_STEP: &Entry = &TABLE[27];
 
     /// first day of loaded cross-body or behind-the-back motion after distal clavicle excision: day 42.
-    pub const CLAVICLE_LOADED_START: &Entry = &TABLE[22];
+    pub const CLAVICLE_LOADED_START: &Entry = &TABLE[28];
+
+    /// rise of the collarbone for each degree of elevation beyond: 0.11.
+    pub const CLAVICLE_SHARE: &Entry = &TABLE[29];
 
     /// what no rule allows is not allowed: a statement.
-    pub const CLOSED_WORLD: &Entry = &TABLE[23];
+    pub const CLOSED_WORLD: &Entry = &TABLE[30];
 
     /// rate of clots after any shoulder arthroscopy, pooled: 0.26 (0 to 5.71) %.
-    pub const CLOT_RATE_ARTHROSCOPY: &Entry = &TABLE[24];
+    pub const CLOT_RATE_ARTHROSCOPY: &Entry = &TABLE[31];
 
     /// rate of clots in a vein or the lung after cuff repair: 1.04 %.
-    pub const CLOT_RATE_CUFF_REPAIR: &Entry = &TABLE[25];
+    pub const CLOT_RATE_CUFF_REPAIR: &Entry = &TABLE[32];
 
     /// latest first day of passive abduction together with external rotation, whatever was found: day 84.
-    pub const COMBINED_ROTATION_LATEST: &Entry = &TABLE[26];
+    pub const COMBINED_ROTATION_LATEST: &Entry = &TABLE[33];
 
     /// first day of abduction together with external rotation: day 84.
-    pub const COMBINED_ROTATION_START: &Entry = &TABLE[27];
+    pub const COMBINED_ROTATION_START: &Entry = &TABLE[34];
 
     /// due day of the consensus goals of week 12: day 84.
-    pub const CONSENSUS_WEEK_12: &Entry = &TABLE[28];
+    pub const CONSENSUS_WEEK_12: &Entry = &TABLE[35];
 
     /// consensus goal of week 12: active elevation: 120 deg.
-    pub const CONSENSUS_WEEK_12_ACTIVE_ELEVATION: &Entry = &TABLE[29];
+    pub const CONSENSUS_WEEK_12_ACTIVE_ELEVATION: &Entry = &TABLE[36];
 
     /// consensus goal of week 12: external rotation: 30 deg.
-    pub const CONSENSUS_WEEK_12_EXTERNAL_ROTATION: &Entry = &TABLE[30];
+    pub const CONSENSUS_WEEK_12_EXTERNAL_ROTATION: &Entry = &TABLE[37];
 
     /// consensus goal of week 12: external rotation at 90: 75 deg.
-    pub const CONSENSUS_WEEK_12_EXTERNAL_ROTATION_AT_90: &Entry = &TABLE[31];
+    pub const CONSENSUS_WEEK_12_EXTERNAL_ROTATION_AT_90: &Entry = &TABLE[38];
 
     /// consensus goal of week 12: passive elevation: 140 deg.
-    pub const CONSENSUS_WEEK_12_PASSIVE_ELEVATION: &Entry = &TABLE[32];
+    pub const CONSENSUS_WEEK_12_PASSIVE_ELEVATION: &Entry = &TABLE[39];
 
     /// due day of the consensus goals of week 2: day 14.
-    pub const CONSENSUS_WEEK_2: &Entry = &TABLE[33];
+    pub const CONSENSUS_WEEK_2: &Entry = &TABLE[40];
 
     /// consensus goal of week 2: external rotation: 20 (0 to 20) deg.
-    pub const CONSENSUS_WEEK_2_EXTERNAL_ROTATION: &Entry = &TABLE[34];
+    pub const CONSENSUS_WEEK_2_EXTERNAL_ROTATION: &Entry = &TABLE[41];
 
     /// consensus goal of week 2: passive elevation: 90 (60 to 90) deg.
-    pub const CONSENSUS_WEEK_2_PASSIVE_ELEVATION: &Entry = &TABLE[35];
+    pub const CONSENSUS_WEEK_2_PASSIVE_ELEVATION: &Entry = &TABLE[42];
 
     /// due day of the consensus goals of week 6: day 42.
-    pub const CONSENSUS_WEEK_6: &Entry = &TABLE[36];
+    pub const CONSENSUS_WEEK_6: &Entry = &TABLE[43];
 
     /// consensus goal of week 6: external rotation: 30 (20 to 30) deg.
-    pub const CONSENSUS_WEEK_6_EXTERNAL_ROTATION: &Entry = &TABLE[37];
+    pub const CONSENSUS_WEEK_6_EXTERNAL_ROTATION: &Entry = &TABLE[44];
 
     /// consensus goal of week 6: passive elevation: 120 (90 to 120) deg.
-    pub const CONSENSUS_WEEK_6_PASSIVE_ELEVATION: &Entry = &TABLE[38];
+    pub const CONSENSUS_WEEK_6_PASSIVE_ELEVATION: &Entry = &TABLE[45];
 
     /// due day of the consensus goals of week 9: day 63.
-    pub const CONSENSUS_WEEK_9: &Entry = &TABLE[39];
+    pub const CONSENSUS_WEEK_9: &Entry = &TABLE[46];
 
     /// consensus goal of week 9: active elevation: 120 (80 to 120) deg.
-    pub const CONSENSUS_WEEK_9_ACTIVE_ELEVATION: &Entry = &TABLE[40];
+    pub const CONSENSUS_WEEK_9_ACTIVE_ELEVATION: &Entry = &TABLE[47];
 
     /// consensus goal of week 9: external rotation: 45 (30 to 45) deg.
-    pub const CONSENSUS_WEEK_9_EXTERNAL_ROTATION: &Entry = &TABLE[41];
+    pub const CONSENSUS_WEEK_9_EXTERNAL_ROTATION: &Entry = &TABLE[48];
 
     /// consensus goal of week 9: external rotation at 90: 60 (45 to 60) deg.
-    pub const CONSENSUS_WEEK_9_EXTERNAL_ROTATION_AT_90: &Entry = &TABLE[42];
+    pub const CONSENSUS_WEEK_9_EXTERNAL_ROTATION_AT_90: &Entry = &TABLE[49];
 
     /// consensus goal of week 9: passive elevation: 155 (130 to 155) deg.
-    pub const CONSENSUS_WEEK_9_PASSIVE_ELEVATION: &Entry = &TABLE[43];
+    pub const CONSENSUS_WEEK_9_PASSIVE_ELEVATION: &Entry = &TABLE[50];
 
     /// first day of contact and overhead sport, opened by the surgeon: day 274.
-    pub const CONTACT_SPORT_START: &Entry = &TABLE[44];
+    pub const CONTACT_SPORT_START: &Entry = &TABLE[51];
 
     /// passive elevation before the next stage (or stopped at the limit): 90 deg.
-    pub const CRITERION_ELEVATION: &Entry = &TABLE[45];
+    pub const CRITERION_ELEVATION: &Entry = &TABLE[52];
 
     /// passive external rotation before the next stage (or stopped at the limit): 20 deg.
-    pub const CRITERION_EXTERNAL_ROTATION: &Entry = &TABLE[46];
+    pub const CRITERION_EXTERNAL_ROTATION: &Entry = &TABLE[53];
 
     /// no complication, pain controlled, sling kept, little substitution, surgeon clears: a statement.
-    pub const CRITERION_GENERAL: &Entry = &TABLE[47];
+    pub const CRITERION_GENERAL: &Entry = &TABLE[54];
 
     /// pain below which active motion may open, of 10: 4 count.
-    pub const CRITERION_PAIN: &Entry = &TABLE[48];
+    pub const CRITERION_PAIN: &Entry = &TABLE[55];
 
     /// the surgeon clears the return stage: a statement.
-    pub const CRITERION_RETURN: &Entry = &TABLE[49];
+    pub const CRITERION_RETURN: &Entry = &TABLE[56];
 
     /// active elevation without shrugging and night pain gone before strengthening: a statement.
-    pub const CRITERION_STRENGTH: &Entry = &TABLE[50];
+    pub const CRITERION_STRENGTH: &Entry = &TABLE[57];
 
     /// subacromial decompression and microfracture do not change the plan: a statement.
-    pub const DECOMPRESSION_NO_CHANGE: &Entry = &TABLE[51];
+    pub const DECOMPRESSION_NO_CHANGE: &Entry = &TABLE[58];
 
     /// first day of active motion and of effort without movement after a large repair: day 98.
-    pub const DELAYED_ACTIVE_START: &Entry = &TABLE[52];
+    pub const DELAYED_ACTIVE_START: &Entry = &TABLE[59];
 
     /// first day of active-assisted motion of a large repair: day 70.
-    pub const DELAYED_ASSISTED_START: &Entry = &TABLE[53];
+    pub const DELAYED_ASSISTED_START: &Entry = &TABLE[60];
 
     /// first day of hand behind the back after a large repair: day 98.
-    pub const DELAYED_BEHIND_THE_BACK_START: &Entry = &TABLE[54];
+    pub const DELAYED_BEHIND_THE_BACK_START: &Entry = &TABLE[61];
 
     /// first day of shoulder-blade exercises after a large repair: day 42.
-    pub const DELAYED_BLADE_START: &Entry = &TABLE[55];
+    pub const DELAYED_BLADE_START: &Entry = &TABLE[62];
 
     /// first day of extension past the body, cross-body motion and abduction with external rotation after a large repair: day 98.
-    pub const DELAYED_CLOSED_DIRECTIONS_START: &Entry = &TABLE[56];
+    pub const DELAYED_CLOSED_DIRECTIONS_START: &Entry = &TABLE[63];
 
     /// passive elevation before the next stage of a large repair: 100 deg.
-    pub const DELAYED_CRITERION_ELEVATION: &Entry = &TABLE[57];
+    pub const DELAYED_CRITERION_ELEVATION: &Entry = &TABLE[64];
 
     /// passive external rotation before the next stage of a large repair: 25 deg.
-    pub const DELAYED_CRITERION_EXTERNAL_ROTATION: &Entry = &TABLE[58];
+    pub const DELAYED_CRITERION_EXTERNAL_ROTATION: &Entry = &TABLE[65];
 
     /// greatest tear dimension from which the delayed protocol is the default: 30 mm.
-    pub const DELAYED_FROM_SIZE: &Entry = &TABLE[59];
+    pub const DELAYED_FROM_SIZE: &Entry = &TABLE[66];
 
     /// more than one repaired tendon takes the delayed protocol: a statement.
-    pub const DELAYED_FROM_TWO_TENDONS: &Entry = &TABLE[60];
+    pub const DELAYED_FROM_TWO_TENDONS: &Entry = &TABLE[67];
 
     /// first day of a load in the hand after a large repair: day 126.
-    pub const DELAYED_HAND_LOAD_START: &Entry = &TABLE[61];
+    pub const DELAYED_HAND_LOAD_START: &Entry = &TABLE[68];
 
     /// highest passive elevation in the second passive weeks of a large repair: 120 deg.
-    pub const DELAYED_LATER_ELEVATION: &Entry = &TABLE[62];
+    pub const DELAYED_LATER_ELEVATION: &Entry = &TABLE[69];
 
     /// widest passive external rotation in the second passive weeks of a large repair: 45 deg.
-    pub const DELAYED_LATER_EXTERNAL_ROTATION: &Entry = &TABLE[63];
+    pub const DELAYED_LATER_EXTERNAL_ROTATION: &Entry = &TABLE[70];
 
     /// first day of manual work after a large repair: day 182.
-    pub const DELAYED_MANUAL_WORK_START: &Entry = &TABLE[64];
+    pub const DELAYED_MANUAL_WORK_START: &Entry = &TABLE[71];
 
     /// latest first day of every other passive movement after a large repair, whatever was found: day 98.
-    pub const DELAYED_OTHER_PASSIVE_LATEST: &Entry = &TABLE[65];
+    pub const DELAYED_OTHER_PASSIVE_LATEST: &Entry = &TABLE[72];
 
     /// first day of a load above the shoulder after a large repair: day 182.
-    pub const DELAYED_OVERHEAD_LOAD_START: &Entry = &TABLE[66];
+    pub const DELAYED_OVERHEAD_LOAD_START: &Entry = &TABLE[73];
 
     /// highest passive elevation in the first passive weeks of a large repair: 100 deg.
-    pub const DELAYED_PASSIVE_ELEVATION: &Entry = &TABLE[67];
+    pub const DELAYED_PASSIVE_ELEVATION: &Entry = &TABLE[74];
 
     /// widest passive external rotation in the first passive weeks of a large repair: 30 deg.
-    pub const DELAYED_PASSIVE_EXTERNAL_ROTATION: &Entry = &TABLE[68];
+    pub const DELAYED_PASSIVE_EXTERNAL_ROTATION: &Entry = &TABLE[75];
 
     /// latest first day of passive elevation and external rotation after a large repair, whatever was found: day 42.
-    pub const DELAYED_PASSIVE_LATEST: &Entry = &TABLE[69];
+    pub const DELAYED_PASSIVE_LATEST: &Entry = &TABLE[76];
 
     /// first day of passive motion, large repairs or more than one tendon: day 42.
-    pub const DELAYED_PASSIVE_START: &Entry = &TABLE[70];
+    pub const DELAYED_PASSIVE_START: &Entry = &TABLE[77];
 
     /// first day of resistance after a large repair: day 126.
-    pub const DELAYED_RESISTED_START: &Entry = &TABLE[71];
+    pub const DELAYED_RESISTED_START: &Entry = &TABLE[78];
 
     /// gate of the return stage after a large repair: day 182.
-    pub const DELAYED_RETURN_GATE: &Entry = &TABLE[72];
+    pub const DELAYED_RETURN_GATE: &Entry = &TABLE[79];
 
     /// first day of the second hand load after a large repair: day 154.
-    pub const DELAYED_SECOND_HAND_LOAD_START: &Entry = &TABLE[73];
+    pub const DELAYED_SECOND_HAND_LOAD_START: &Entry = &TABLE[80];
 
     /// first day of sport drills after a large repair: day 182.
-    pub const DELAYED_SPORT_DRILLS_START: &Entry = &TABLE[74];
+    pub const DELAYED_SPORT_DRILLS_START: &Entry = &TABLE[81];
 
     /// first day of sport after a large repair, opened by the surgeon: day 210.
-    pub const DELAYED_SPORT_START: &Entry = &TABLE[75];
+    pub const DELAYED_SPORT_START: &Entry = &TABLE[82];
 
     /// gate of the strengthening stage after a large repair: day 126.
-    pub const DELAYED_STRENGTHENING_GATE: &Entry = &TABLE[76];
+    pub const DELAYED_STRENGTHENING_GATE: &Entry = &TABLE[83];
 
     /// first day of end-range stretch after a large repair: day 126.
-    pub const DELAYED_STRETCH_START: &Entry = &TABLE[77];
+    pub const DELAYED_STRETCH_START: &Entry = &TABLE[84];
 
     /// first day of weight through the arm after a large repair: day 126.
-    pub const DELAYED_WEIGHT_THROUGH_ARM_START: &Entry = &TABLE[78];
+    pub const DELAYED_WEIGHT_THROUGH_ARM_START: &Entry = &TABLE[85];
 
     /// first day of desk work with both hands: day 49.
-    pub const DESK_BOTH_HANDS_START: &Entry = &TABLE[79];
+    pub const DESK_BOTH_HANDS_START: &Entry = &TABLE[86];
 
     /// first day of desk work with the sling on: day 14.
-    pub const DESK_WITH_SLING_START: &Entry = &TABLE[80];
+    pub const DESK_WITH_SLING_START: &Entry = &TABLE[87];
 
     /// diabetes is tied to stiffness at three months: a statement.
-    pub const DIABETES_AND_STIFFNESS: &Entry = &TABLE[81];
+    pub const DIABETES_AND_STIFFNESS: &Entry = &TABLE[88];
 
     /// repetitions of active exercises without weight: 10 (10 to 15) repetitions.
-    pub const DOSE_ACTIVE_REPETITIONS: &Entry = &TABLE[82];
+    pub const DOSE_ACTIVE_REPETITIONS: &Entry = &TABLE[89];
 
     /// times a day for active exercises without weight: 3 (2 to 3) per day.
-    pub const DOSE_ACTIVE_TIMES: &Entry = &TABLE[83];
+    pub const DOSE_ACTIVE_TIMES: &Entry = &TABLE[90];
 
     /// repetitions of assisted exercises: 10 repetitions.
-    pub const DOSE_ASSISTED_REPETITIONS: &Entry = &TABLE[84];
+    pub const DOSE_ASSISTED_REPETITIONS: &Entry = &TABLE[91];
 
     /// seconds to hold the shoulder blade: 10 s.
-    pub const DOSE_BLADE_HOLD: &Entry = &TABLE[85];
+    pub const DOSE_BLADE_HOLD: &Entry = &TABLE[92];
 
     /// repetitions for the shoulder blade: 10 (10 to 15) repetitions.
-    pub const DOSE_BLADE_REPETITIONS: &Entry = &TABLE[86];
+    pub const DOSE_BLADE_REPETITIONS: &Entry = &TABLE[93];
 
     /// times a day for the shoulder blade: 3 (3 to 4) per day.
-    pub const DOSE_BLADE_TIMES: &Entry = &TABLE[87];
+    pub const DOSE_BLADE_TIMES: &Entry = &TABLE[94];
 
     /// seconds to hold a position on the arms: 10 s.
-    pub const DOSE_BODY_WEIGHT_HOLD: &Entry = &TABLE[88];
+    pub const DOSE_BODY_WEIGHT_HOLD: &Entry = &TABLE[95];
 
     /// seconds of effort without movement: 5 s.
-    pub const DOSE_EFFORT_HOLD: &Entry = &TABLE[89];
+    pub const DOSE_EFFORT_HOLD: &Entry = &TABLE[96];
 
     /// repetitions of effort without movement: 10 repetitions.
-    pub const DOSE_EFFORT_REPETITIONS: &Entry = &TABLE[90];
+    pub const DOSE_EFFORT_REPETITIONS: &Entry = &TABLE[97];
 
     /// times a day for effort without movement: 2 per day.
-    pub const DOSE_EFFORT_TIMES: &Entry = &TABLE[91];
+    pub const DOSE_EFFORT_TIMES: &Entry = &TABLE[98];
 
     /// times a day for elbow, wrist and hand: 4 (3 to 4) per day.
-    pub const DOSE_ELBOW_TIMES: &Entry = &TABLE[92];
+    pub const DOSE_ELBOW_TIMES: &Entry = &TABLE[99];
 
     /// seconds to hold a grip: 5 s.
-    pub const DOSE_GRIP_HOLD: &Entry = &TABLE[93];
+    pub const DOSE_GRIP_HOLD: &Entry = &TABLE[100];
 
     /// times a day where no source gives more: 1 per day.
-    pub const DOSE_ONCE_A_DAY: &Entry = &TABLE[94];
+    pub const DOSE_ONCE_A_DAY: &Entry = &TABLE[101];
 
     /// sets at a time where no source gives more: 1 sets.
-    pub const DOSE_ONE_SET: &Entry = &TABLE[95];
+    pub const DOSE_ONE_SET: &Entry = &TABLE[102];
 
     /// pendulum, times a day: 3 (3 to 8) per day.
-    pub const DOSE_PENDULUM_TIMES: &Entry = &TABLE[96];
+    pub const DOSE_PENDULUM_TIMES: &Entry = &TABLE[103];
 
     /// seconds at the end of a gentle movement: 5 (2 to 5) s.
-    pub const DOSE_SHORT_HOLD: &Entry = &TABLE[97];
+    pub const DOSE_SHORT_HOLD: &Entry = &TABLE[104];
 
     /// days a week for sport drills: 3 per week.
-    pub const DOSE_SPORT_DAYS: &Entry = &TABLE[98];
+    pub const DOSE_SPORT_DAYS: &Entry = &TABLE[105];
 
     /// repetitions of a sport drill: 10 (10 to 20) repetitions.
-    pub const DOSE_SPORT_REPETITIONS: &Entry = &TABLE[99];
+    pub const DOSE_SPORT_REPETITIONS: &Entry = &TABLE[106];
 
     /// repetitions of passive exercises at home; read for a stick and for the other hand: 10 (10 to 20) repetitions.
-    pub const DOSE_STICK_REPETITIONS: &Entry = &TABLE[100];
+    pub const DOSE_STICK_REPETITIONS: &Entry = &TABLE[107];
 
     /// times a day for passive exercises at home; read for a stick and for the other hand: 3 (2 to 3) per day.
-    pub const DOSE_STICK_TIMES: &Entry = &TABLE[101];
+    pub const DOSE_STICK_TIMES: &Entry = &TABLE[108];
 
     /// days a week for strengthening: 3 per week.
-    pub const DOSE_STRENGTH_DAYS: &Entry = &TABLE[102];
+    pub const DOSE_STRENGTH_DAYS: &Entry = &TABLE[109];
 
     /// repetitions of a strengthening exercise: 10 (8 to 12) repetitions.
-    pub const DOSE_STRENGTH_REPETITIONS: &Entry = &TABLE[103];
+    pub const DOSE_STRENGTH_REPETITIONS: &Entry = &TABLE[110];
 
     /// sets of a strengthening exercise: 2 (2 to 3) sets.
-    pub const DOSE_STRENGTH_SETS: &Entry = &TABLE[104];
+    pub const DOSE_STRENGTH_SETS: &Entry = &TABLE[111];
 
     /// seconds to hold a stretch: 20 s.
-    pub const DOSE_STRETCH_HOLD: &Entry = &TABLE[105];
+    pub const DOSE_STRETCH_HOLD: &Entry = &TABLE[112];
 
     /// repetitions of a stretch: 4 repetitions.
-    pub const DOSE_STRETCH_REPETITIONS: &Entry = &TABLE[106];
+    pub const DOSE_STRETCH_REPETITIONS: &Entry = &TABLE[113];
 
     /// times a day for a stretch: 2 per day.
-    pub const DOSE_STRETCH_TIMES: &Entry = &TABLE[107];
+    pub const DOSE_STRETCH_TIMES: &Entry = &TABLE[114];
 
     /// repetitions in a therapist's hands: 10 repetitions.
-    pub const DOSE_THERAPIST_REPETITIONS: &Entry = &TABLE[108];
+    pub const DOSE_THERAPIST_REPETITIONS: &Entry = &TABLE[115];
 
     /// the operated arm is dressed first and undressed last, without lifting or twisting it: a statement.
-    pub const DRESS_OPERATED_ARM_FIRST: &Entry = &TABLE[109];
+    pub const DRESS_OPERATED_ARM_FIRST: &Entry = &TABLE[116];
 
     /// day about which public texts allow driving, agreed with the surgeon: day 42.
-    pub const DRIVING_PUBLIC_DATE: &Entry = &TABLE[110];
+    pub const DRIVING_PUBLIC_DATE: &Entry = &TABLE[117];
 
     /// first day of driving, sling off: day 56.
-    pub const DRIVING_START: &Entry = &TABLE[111];
+    pub const DRIVING_START: &Entry = &TABLE[118];
 
     /// first day of active motion in the early-passive protocol: day 42.
-    pub const EARLY_ACTIVE_START: &Entry = &TABLE[112];
+    pub const EARLY_ACTIVE_START: &Entry = &TABLE[119];
 
     /// the same for 30 mm or more, or more than one tendon: day 56.
-    pub const EARLY_ACTIVE_START_LARGE: &Entry = &TABLE[113];
+    pub const EARLY_ACTIVE_START_LARGE: &Entry = &TABLE[120];
 
     /// repetitions for elbow, wrist and hand, without weight: 10 (10 to 15) repetitions.
-    pub const EARLY_ELBOW_REPETITIONS: &Entry = &TABLE[114];
+    pub const EARLY_ELBOW_REPETITIONS: &Entry = &TABLE[121];
 
     /// highest passive elevation before active motion in the early-passive protocol: 90 deg.
-    pub const EARLY_ELEVATION: &Entry = &TABLE[115];
+    pub const EARLY_ELEVATION: &Entry = &TABLE[122];
 
     /// widest passive external rotation before active motion in the early-passive protocol: 45 deg.
-    pub const EARLY_EXTERNAL_ROTATION: &Entry = &TABLE[116];
+    pub const EARLY_EXTERNAL_ROTATION: &Entry = &TABLE[123];
 
     /// external rotation aimed at in the end: this, or the other shoulder in the same position if that is less: 90 (80 to 90) deg.
-    pub const EARLY_EXTERNAL_ROTATION_AIM: &Entry = &TABLE[117];
+    pub const EARLY_EXTERNAL_ROTATION_AIM: &Entry = &TABLE[124];
 
     /// day by which the final external rotation is aimed at: day 182.
-    pub const EARLY_EXTERNAL_ROTATION_AIM_DUE: &Entry = &TABLE[118];
+    pub const EARLY_EXTERNAL_ROTATION_AIM_DUE: &Entry = &TABLE[125];
 
     /// repetitions of elbow, wrist and hand movement in the first days: 10 (5 to 15) repetitions.
-    pub const EARLY_HAND_REPETITIONS: &Entry = &TABLE[119];
+    pub const EARLY_HAND_REPETITIONS: &Entry = &TABLE[126];
 
     /// latest first day of every other passive movement in the early-passive protocol, whatever was found: day 56.
-    pub const EARLY_OTHER_PASSIVE_LATEST: &Entry = &TABLE[120];
+    pub const EARLY_OTHER_PASSIVE_LATEST: &Entry = &TABLE[127];
 
     /// pain at one week of shoulders that were stiff later: 7.7 points.
-    pub const EARLY_PAIN_LATER_STIFF: &Entry = &TABLE[121];
+    pub const EARLY_PAIN_LATER_STIFF: &Entry = &TABLE[128];
 
     /// pain at one week of shoulders that were not stiff later: 4.5 points.
-    pub const EARLY_PAIN_NOT_STIFF: &Entry = &TABLE[122];
+    pub const EARLY_PAIN_NOT_STIFF: &Entry = &TABLE[129];
 
     /// latest first day of passive elevation and external rotation in the early-passive protocol, whatever was found: day 1.
-    pub const EARLY_PASSIVE_LATEST: &Entry = &TABLE[123];
+    pub const EARLY_PASSIVE_LATEST: &Entry = &TABLE[130];
 
     /// first day of passive motion in the early-passive protocol: day 1.
-    pub const EARLY_PASSIVE_START: &Entry = &TABLE[124];
+    pub const EARLY_PASSIVE_START: &Entry = &TABLE[131];
 
     /// pendulum circles each way: 10 (10 to 20) repetitions.
-    pub const EARLY_PENDULUM_CIRCLES: &Entry = &TABLE[125];
+    pub const EARLY_PENDULUM_CIRCLES: &Entry = &TABLE[132];
 
     /// first day without a sling, 30 mm or more or more than one tendon: day 56.
-    pub const EARLY_SLING_LARGE_ALWAYS: &Entry = &TABLE[126];
+    pub const EARLY_SLING_LARGE_ALWAYS: &Entry = &TABLE[133];
 
     /// first day of weaning, tear of 10 to 29 mm: day 42.
-    pub const EARLY_SLING_MEDIUM_ALWAYS: &Entry = &TABLE[127];
+    pub const EARLY_SLING_MEDIUM_ALWAYS: &Entry = &TABLE[134];
 
     /// first day without a sling, tear of 10 to 29 mm: day 56.
-    pub const EARLY_SLING_MEDIUM_WEANING: &Entry = &TABLE[128];
+    pub const EARLY_SLING_MEDIUM_WEANING: &Entry = &TABLE[135];
 
     /// first day of weaning, tear under 10 mm: day 28.
-    pub const EARLY_SLING_SMALL_ALWAYS: &Entry = &TABLE[129];
+    pub const EARLY_SLING_SMALL_ALWAYS: &Entry = &TABLE[136];
 
     /// first day without a sling, tear under 10 mm: day 42.
-    pub const EARLY_SLING_SMALL_WEANING: &Entry = &TABLE[130];
+    pub const EARLY_SLING_SMALL_WEANING: &Entry = &TABLE[137];
 
     /// repetitions of stick-assisted exercises: 10 (10 to 15) repetitions.
-    pub const EARLY_STICK_REPETITIONS: &Entry = &TABLE[131];
+    pub const EARLY_STICK_REPETITIONS: &Entry = &TABLE[138];
 
     /// effort without movement is no longer capped once resistance is open: a statement.
-    pub const EFFORT_FREE_WITH_RESISTANCE: &Entry = &TABLE[132];
+    pub const EFFORT_FREE_WITH_RESISTANCE: &Entry = &TABLE[139];
 
     /// first day of effort without movement at elbow and forearm: day 56.
-    pub const ELBOW_EFFORT_START: &Entry = &TABLE[133];
+    pub const ELBOW_EFFORT_START: &Entry = &TABLE[140];
 
     /// elbow, forearm, wrist and hand move from the day of surgery, once the block has worn off: day 0.
-    pub const ELBOW_HAND_FROM_THE_START: &Entry = &TABLE[134];
+    pub const ELBOW_HAND_FROM_THE_START: &Entry = &TABLE[141];
 
     /// first day of resistance by the other hand at elbow, forearm and wrist: day 56.
-    pub const ELBOW_RESISTANCE_START: &Entry = &TABLE[135];
+    pub const ELBOW_RESISTANCE_START: &Entry = &TABLE[142];
 
     /// first day of gentle pressure at the end of elbow, forearm, wrist and finger movement: day 14.
-    pub const ELBOW_STRETCH_START: &Entry = &TABLE[136];
+    pub const ELBOW_STRETCH_START: &Entry = &TABLE[143];
 
     /// emergency number: blue lips: a statement.
-    pub const EMERGENCY_BLUE_LIPS: &Entry = &TABLE[137];
+    pub const EMERGENCY_BLUE_LIPS: &Entry = &TABLE[144];
 
     /// emergency number: chest pain, severe or sudden breathlessness, coughing blood, collapse: a statement.
-    pub const EMERGENCY_BREATHING_AND_CHEST: &Entry = &TABLE[138];
+    pub const EMERGENCY_BREATHING_AND_CHEST: &Entry = &TABLE[145];
 
     /// infraspinatus in passive exercises after surgery is above rest; no percent was read: a statement.
-    pub const EMG_ABOVE_REST_INFRASPINATUS: &Entry = &TABLE[139];
+    pub const EMG_ABOVE_REST_INFRASPINATUS: &Entry = &TABLE[146];
 
     /// supraspinatus in standing active elevation, upper end of the confidence interval: 40 % MVIC.
-    pub const EMG_ACTIVE_ELEVATION_SUPRASPINATUS: &Entry = &TABLE[140];
+    pub const EMG_ACTIVE_ELEVATION_SUPRASPINATUS: &Entry = &TABLE[147];
 
     /// supraspinatus in an exercise found no different from rest after surgery: 15 % MVIC.
-    pub const EMG_AT_REST_SUPRASPINATUS: &Entry = &TABLE[141];
+    pub const EMG_AT_REST_SUPRASPINATUS: &Entry = &TABLE[148];
 
     /// subscapularis in internal rotation with the arm at the side: 40 to 50 % MVIC.
-    pub const EMG_BAND_INTERNAL_ROTATION_SUBSCAPULARIS: &Entry = &TABLE[142];
+    pub const EMG_BAND_INTERNAL_ROTATION_SUBSCAPULARIS: &Entry = &TABLE[149];
 
     /// supraspinatus while the other arm raises the arm with a stick: 8.7 % MVIC.
-    pub const EMG_BAR_RAISE_SUPRASPINATUS: &Entry = &TABLE[143];
+    pub const EMG_BAR_RAISE_SUPRASPINATUS: &Entry = &TABLE[150];
 
     /// infraspinatus in drawing the blade down or forward, less than: 0 to 20 % MVIC.
-    pub const EMG_BLADE_DOWN_INFRASPINATUS: &Entry = &TABLE[144];
+    pub const EMG_BLADE_DOWN_INFRASPINATUS: &Entry = &TABLE[151];
 
     /// supraspinatus in drawing the blade down or forward, less than: 0 to 20 % MVIC.
-    pub const EMG_BLADE_DOWN_SUPRASPINATUS: &Entry = &TABLE[145];
+    pub const EMG_BLADE_DOWN_SUPRASPINATUS: &Entry = &TABLE[152];
 
     /// upper subscapularis in every shoulder-blade exercise tested: 40 to 63 % MVIC.
-    pub const EMG_BLADE_SUBSCAPULARIS: &Entry = &TABLE[146];
+    pub const EMG_BLADE_SUBSCAPULARIS: &Entry = &TABLE[153];
 
     /// shrug, squeeze and circle of the blade are outside the quiet group of that study: a statement.
-    pub const EMG_BLADE_UP_AND_BACK: &Entry = &TABLE[147];
+    pub const EMG_BLADE_UP_AND_BACK: &Entry = &TABLE[154];
 
     /// highest activity of the class high: 60 % MVIC.
-    pub const EMG_CLASS_HIGH_TOP: &Entry = &TABLE[148];
+    pub const EMG_CLASS_HIGH_TOP: &Entry = &TABLE[155];
 
     /// highest activity of the class low to moderate: 20 % MVIC.
-    pub const EMG_CLASS_LOW_MODERATE_TOP: &Entry = &TABLE[149];
+    pub const EMG_CLASS_LOW_MODERATE_TOP: &Entry = &TABLE[156];
 
     /// highest activity of the class low: 15 % MVIC.
-    pub const EMG_CLASS_LOW_TOP: &Entry = &TABLE[150];
+    pub const EMG_CLASS_LOW_TOP: &Entry = &TABLE[157];
 
     /// highest activity of the class moderate: 40 % MVIC.
-    pub const EMG_CLASS_MODERATE_TOP: &Entry = &TABLE[151];
+    pub const EMG_CLASS_MODERATE_TOP: &Entry = &TABLE[158];
 
     /// subscapularis in the diagonal pull: 39 to 60 % MVIC.
-    pub const EMG_DIAGONAL_SUBSCAPULARIS: &Entry = &TABLE[152];
+    pub const EMG_DIAGONAL_SUBSCAPULARIS: &Entry = &TABLE[159];
 
     /// subscapularis in every early exercise tested: more than: at least 15 % MVIC.
-    pub const EMG_EARLY_EXERCISES_SUBSCAPULARIS: &Entry = &TABLE[153];
+    pub const EMG_EARLY_EXERCISES_SUBSCAPULARIS: &Entry = &TABLE[160];
 
     /// cuff muscles in eating and drinking: 14 to 32 % MVIC.
-    pub const EMG_EATING_CUFF: &Entry = &TABLE[154];
+    pub const EMG_EATING_CUFF: &Entry = &TABLE[161];
 
     /// cuff muscles in elbow flexion with the arm at rest, at most: 10 % MVIC.
-    pub const EMG_ELBOW_FLEXION_CUFF: &Entry = &TABLE[155];
+    pub const EMG_ELBOW_FLEXION_CUFF: &Entry = &TABLE[162];
 
     /// supraspinatus in raising the arm in the plane of the blade, thumb down: 63 % MVIC.
-    pub const EMG_EMPTY_CAN_SUPRASPINATUS: &Entry = &TABLE[156];
+    pub const EMG_EMPTY_CAN_SUPRASPINATUS: &Entry = &TABLE[163];
 
     /// supraspinatus in raising the arm in the plane of the blade, thumb up: 62 % MVIC.
-    pub const EMG_FULL_CAN_SUPRASPINATUS: &Entry = &TABLE[157];
+    pub const EMG_FULL_CAN_SUPRASPINATUS: &Entry = &TABLE[164];
 
     /// all muscles in a group of twelve passive exercises, at most: 10 % MVIC.
-    pub const EMG_PASSIVE_GROUP: &Entry = &TABLE[158];
+    pub const EMG_PASSIVE_GROUP: &Entry = &TABLE[165];
 
     /// supraspinatus while a machine moves the arm: 5 % MVIC.
-    pub const EMG_PASSIVE_MACHINE_SUPRASPINATUS: &Entry = &TABLE[159];
+    pub const EMG_PASSIVE_MACHINE_SUPRASPINATUS: &Entry = &TABLE[166];
 
     /// infraspinatus in the pendulum, at most: 15 % MVIC.
-    pub const EMG_PENDULUM_INFRASPINATUS: &Entry = &TABLE[160];
+    pub const EMG_PENDULUM_INFRASPINATUS: &Entry = &TABLE[167];
 
     /// supraspinatus in the pendulum, at most: 15 % MVIC.
-    pub const EMG_PENDULUM_SUPRASPINATUS: &Entry = &TABLE[161];
+    pub const EMG_PENDULUM_SUPRASPINATUS: &Entry = &TABLE[168];
 
     /// supraspinatus in a wide pendulum that the muscles drive, about: 19 % MVIC.
-    pub const EMG_PENDULUM_WIDE_SUPRASPINATUS: &Entry = &TABLE[162];
+    pub const EMG_PENDULUM_WIDE_SUPRASPINATUS: &Entry = &TABLE[169];
 
     /// supraspinatus in raising the arm outward lying on the front: 82 % MVIC.
-    pub const EMG_PRONE_RAISE_SUPRASPINATUS: &Entry = &TABLE[163];
+    pub const EMG_PRONE_RAISE_SUPRASPINATUS: &Entry = &TABLE[170];
 
     /// infraspinatus in external rotation lying on the front: 46.1 % MVIC.
-    pub const EMG_PRONE_ROTATION_INFRASPINATUS: &Entry = &TABLE[164];
+    pub const EMG_PRONE_ROTATION_INFRASPINATUS: &Entry = &TABLE[171];
 
     /// supraspinatus at the pulley: 17.6 % MVIC.
-    pub const EMG_PULLEY_SUPRASPINATUS: &Entry = &TABLE[165];
+    pub const EMG_PULLEY_SUPRASPINATUS: &Entry = &TABLE[172];
 
     /// subscapularis in the push-up with a plus: 46 to 122 % MVIC.
-    pub const EMG_PUSH_UP_PLUS_SUBSCAPULARIS: &Entry = &TABLE[166];
+    pub const EMG_PUSH_UP_PLUS_SUBSCAPULARIS: &Entry = &TABLE[173];
 
     /// infraspinatus in the raise with fingers interlocked, lying: less than the pendulum: 15 % MVIC.
-    pub const EMG_SELF_RAISE_INFRASPINATUS: &Entry = &TABLE[167];
+    pub const EMG_SELF_RAISE_INFRASPINATUS: &Entry = &TABLE[174];
 
     /// supraspinatus in the raise with fingers interlocked, lying: less than the pendulum: 15 % MVIC.
-    pub const EMG_SELF_RAISE_SUPRASPINATUS: &Entry = &TABLE[168];
+    pub const EMG_SELF_RAISE_SUPRASPINATUS: &Entry = &TABLE[175];
 
     /// infraspinatus in side-lying external rotation: 43.4 % MVIC.
-    pub const EMG_SIDE_LYING_ROTATION_INFRASPINATUS: &Entry = &TABLE[169];
+    pub const EMG_SIDE_LYING_ROTATION_INFRASPINATUS: &Entry = &TABLE[176];
 
     /// supraspinatus in side-lying external rotation: 51 % MVIC.
-    pub const EMG_SIDE_LYING_ROTATION_SUPRASPINATUS: &Entry = &TABLE[170];
+    pub const EMG_SIDE_LYING_ROTATION_SUPRASPINATUS: &Entry = &TABLE[177];
 
     /// infraspinatus in standing external rotation: 26.1 % MVIC.
-    pub const EMG_STANDING_ROTATION_INFRASPINATUS: &Entry = &TABLE[171];
+    pub const EMG_STANDING_ROTATION_INFRASPINATUS: &Entry = &TABLE[178];
 
     /// infraspinatus in the table slide: more than: at least 15 % MVIC.
-    pub const EMG_TABLE_SLIDE_INFRASPINATUS: &Entry = &TABLE[172];
+    pub const EMG_TABLE_SLIDE_INFRASPINATUS: &Entry = &TABLE[179];
 
     /// supraspinatus in the table slide, at most: 15 % MVIC.
-    pub const EMG_TABLE_SLIDE_SUPRASPINATUS: &Entry = &TABLE[173];
+    pub const EMG_TABLE_SLIDE_SUPRASPINATUS: &Entry = &TABLE[180];
 
     /// supraspinatus while a therapist raises the arm: 5 % MVIC.
-    pub const EMG_THERAPIST_ELEVATION_SUPRASPINATUS: &Entry = &TABLE[174];
+    pub const EMG_THERAPIST_ELEVATION_SUPRASPINATUS: &Entry = &TABLE[181];
 
     /// cuff muscles in walking, with or without a sling, at most: 7 % MVIC.
-    pub const EMG_WALKING_CUFF: &Entry = &TABLE[175];
+    pub const EMG_WALKING_CUFF: &Entry = &TABLE[182];
 
     /// infraspinatus in the upright wall slide: more than: at least 15 % MVIC.
-    pub const EMG_WALL_SLIDE_INFRASPINATUS: &Entry = &TABLE[176];
+    pub const EMG_WALL_SLIDE_INFRASPINATUS: &Entry = &TABLE[183];
 
     /// supraspinatus in the upright wall slide, at most: 15 % MVIC.
-    pub const EMG_WALL_SLIDE_SUPRASPINATUS: &Entry = &TABLE[177];
+    pub const EMG_WALL_SLIDE_SUPRASPINATUS: &Entry = &TABLE[184];
 
     /// infraspinatus in washing the body upright: 10 % MVIC.
-    pub const EMG_WASH_BODY_INFRASPINATUS: &Entry = &TABLE[178];
+    pub const EMG_WASH_BODY_INFRASPINATUS: &Entry = &TABLE[185];
 
     /// upper subscapularis in washing the face: 37 % MVIC.
-    pub const EMG_WASH_FACE_SUBSCAPULARIS: &Entry = &TABLE[179];
+    pub const EMG_WASH_FACE_SUBSCAPULARIS: &Entry = &TABLE[186];
 
     /// cuff muscles in washing the hair leaning forward: 6 to 36 % MVIC.
-    pub const EMG_WASH_HAIR_LEANING_CUFF: &Entry = &TABLE[180];
+    pub const EMG_WASH_HAIR_LEANING_CUFF: &Entry = &TABLE[187];
 
     /// cuff muscles in washing the hair upright: 23 to 57 % MVIC.
-    pub const EMG_WASH_HAIR_STANDING_CUFF: &Entry = &TABLE[181];
+    pub const EMG_WASH_HAIR_STANDING_CUFF: &Entry = &TABLE[188];
 
     /// infraspinatus in the side-lying wiper movement: 56 % MVIC.
-    pub const EMG_WIPER_INFRASPINATUS: &Entry = &TABLE[182];
+    pub const EMG_WIPER_INFRASPINATUS: &Entry = &TABLE[189];
 
     /// cuff muscles in wrist and finger motion, at most: 5 % MVIC.
-    pub const EMG_WRIST_FINGER_CUFF: &Entry = &TABLE[183];
+    pub const EMG_WRIST_FINGER_CUFF: &Entry = &TABLE[190];
 
     /// cuff muscles in writing and typing with the arm supported, at most: 11 % MVIC.
-    pub const EMG_WRITING_TYPING_CUFF: &Entry = &TABLE[184];
+    pub const EMG_WRITING_TYPING_CUFF: &Entry = &TABLE[191];
 
     /// what a hand holds or pushes with, estimated as 1 kg: 1 kg.
-    pub const ESTIMATE_1_KILOGRAM: &Entry = &TABLE[185];
+    pub const ESTIMATE_1_KILOGRAM: &Entry = &TABLE[192];
 
     /// an angle of a pose or a daily movement, estimated as 10: 10 deg.
-    pub const ESTIMATE_10_DEGREES: &Entry = &TABLE[186];
+    pub const ESTIMATE_10_DEGREES: &Entry = &TABLE[193];
 
     /// what a hand holds or pushes with, estimated as 10 kg: 10 kg.
-    pub const ESTIMATE_10_KILOGRAMS: &Entry = &TABLE[187];
+    pub const ESTIMATE_10_KILOGRAMS: &Entry = &TABLE[194];
 
     /// an angle of a pose or a daily movement, estimated as 110: 110 deg.
-    pub const ESTIMATE_110_DEGREES: &Entry = &TABLE[188];
+    pub const ESTIMATE_110_DEGREES: &Entry = &TABLE[195];
 
     /// an angle of a pose or a daily movement, estimated as 120: 120 deg.
-    pub const ESTIMATE_120_DEGREES: &Entry = &TABLE[189];
+    pub const ESTIMATE_120_DEGREES: &Entry = &TABLE[196];
 
     /// an angle of a pose or a daily movement, estimated as 150: 150 deg.
-    pub const ESTIMATE_150_DEGREES: &Entry = &TABLE[190];
+    pub const ESTIMATE_150_DEGREES: &Entry = &TABLE[197];
 
     /// what a hand holds or pushes with, estimated as 1.5 kg: 1.5 kg.
-    pub const ESTIMATE_1500_GRAMS: &Entry = &TABLE[191];
+    pub const ESTIMATE_1500_GRAMS: &Entry = &TABLE[198];
 
     /// what a hand holds or pushes with, estimated as 2 kg: 2 kg.
-    pub const ESTIMATE_2_KILOGRAMS: &Entry = &TABLE[192];
+    pub const ESTIMATE_2_KILOGRAMS: &Entry = &TABLE[199];
 
     /// an angle of a pose or a daily movement, estimated as 20: 20 deg.
-    pub const ESTIMATE_20_DEGREES: &Entry = &TABLE[193];
+    pub const ESTIMATE_20_DEGREES: &Entry = &TABLE[200];
 
     /// what a hand holds or pushes with, estimated as 3 kg: 3 kg.
-    pub const ESTIMATE_3_KILOGRAMS: &Entry = &TABLE[194];
+    pub const ESTIMATE_3_KILOGRAMS: &Entry = &TABLE[201];
 
     /// an angle of a pose or a daily movement, estimated as 30: 30 deg.
-    pub const ESTIMATE_30_DEGREES: &Entry = &TABLE[195];
+    pub const ESTIMATE_30_DEGREES: &Entry = &TABLE[202];
 
     /// what a hand holds or pushes with, estimated as 4 kg: 4 kg.
-    pub const ESTIMATE_4_KILOGRAMS: &Entry = &TABLE[196];
+    pub const ESTIMATE_4_KILOGRAMS: &Entry = &TABLE[203];
 
     /// an angle of a pose or a daily movement, estimated as 45: 45 deg.
-    pub const ESTIMATE_45_DEGREES: &Entry = &TABLE[197];
+    pub const ESTIMATE_45_DEGREES: &Entry = &TABLE[204];
 
     /// what a hand holds or pushes with, estimated as 5 kg: 5 kg.
-    pub const ESTIMATE_5_KILOGRAMS: &Entry = &TABLE[198];
+    pub const ESTIMATE_5_KILOGRAMS: &Entry = &TABLE[205];
 
     /// what a hand holds or pushes with, estimated as 0.5 kg: 0.5 kg.
-    pub const ESTIMATE_500_GRAMS: &Entry = &TABLE[199];
+    pub const ESTIMATE_500_GRAMS: &Entry = &TABLE[206];
 
     /// an angle of a pose or a daily movement, estimated as 60: 60 deg.
-    pub const ESTIMATE_60_DEGREES: &Entry = &TABLE[200];
+    pub const ESTIMATE_60_DEGREES: &Entry = &TABLE[207];
 
     /// an angle of a pose or a daily movement, estimated as 70: 70 deg.
-    pub const ESTIMATE_70_DEGREES: &Entry = &TABLE[201];
+    pub const ESTIMATE_70_DEGREES: &Entry = &TABLE[208];
 
     /// an angle of a pose or a daily movement, estimated as 90: 90 deg.
-    pub const ESTIMATE_90_DEGREES: &Entry = &TABLE[202];
+    pub const ESTIMATE_90_DEGREES: &Entry = &TABLE[209];
 
     /// a wider passive external rotation a surgeon may choose: 30 deg.
-    pub const EXTERNAL_ROTATION_WIDER: &Entry = &TABLE[203];
+    pub const EXTERNAL_ROTATION_WIDER: &Entry = &TABLE[210];
 
     /// the widest passive external rotation a surgeon may choose: 45 deg.
-    pub const EXTERNAL_ROTATION_WIDEST: &Entry = &TABLE[204];
+    pub const EXTERNAL_ROTATION_WIDEST: &Entry = &TABLE[211];
+
+    /// height of the eyes above the floor: 0.937 (0.929 to 0.945) of stature.
+    pub const EYE_HEIGHT: &Entry = &TABLE[212];
 
     /// first day on which a raised temperature is no longer measured again before calling: day 2.
-    pub const FEVER_MEASURE_AGAIN_UNTIL: &Entry = &TABLE[205];
+    pub const FEVER_MEASURE_AGAIN_UNTIL: &Entry = &TABLE[213];
 
     /// body temperature from which the patient calls the same day: 38 C.
-    pub const FEVER_SAME_DAY: &Entry = &TABLE[206];
+    pub const FEVER_SAME_DAY: &Entry = &TABLE[214];
 
     /// body temperature from which the patient calls the same day, where the surgeon chooses it: 38.3 C.
-    pub const FEVER_SAME_DAY_OTHER: &Entry = &TABLE[207];
+    pub const FEVER_SAME_DAY_OTHER: &Entry = &TABLE[215];
 
     /// first light uses named by a public text: brushing teeth, dressing, holding a cup of tea: day 42.
-    pub const FIRST_ACTIVE_USES_PUBLIC: &Entry = &TABLE[208];
+    pub const FIRST_ACTIVE_USES_PUBLIC: &Entry = &TABLE[216];
 
     /// load in the hand in the first strengthening weeks (5 lb): 2.27 kg.
-    pub const FIRST_HAND_LOAD: &Entry = &TABLE[209];
+    pub const FIRST_HAND_LOAD: &Entry = &TABLE[217];
 
     /// day about which the wound is looked at: day 10 (10 to 14).
-    pub const FIRST_VISIT_USUAL: &Entry = &TABLE[210];
+    pub const FIRST_VISIT_USUAL: &Entry = &TABLE[218];
+
+    /// length of the foot: 0.152 (0.151 to 0.154) of stature.
+    pub const FOOT_LENGTH: &Entry = &TABLE[219];
+
+    /// center of mass of the forearm from its upper joint, cadaver table: 0.43 of segment.
+    pub const FOREARM_CENTER_CADAVER: &Entry = &TABLE[220];
+
+    /// center of mass of the forearm from its upper joint, men: 0.4574 of segment.
+    pub const FOREARM_CENTER_MEN: &Entry = &TABLE[221];
+
+    /// center of mass of the forearm from its upper joint, women: 0.4559 of segment.
+    pub const FOREARM_CENTER_WOMEN: &Entry = &TABLE[222];
+
+    /// radius of gyration of the forearm about its center of mass, cadaver table: 0.303 of segment.
+    pub const FOREARM_GYRATION_CADAVER: &Entry = &TABLE[223];
+
+    /// radius of gyration of the forearm about a transverse axis through its center of mass, men: 0.265 of segment.
+    pub const FOREARM_GYRATION_MEN: &Entry = &TABLE[224];
+
+    /// radius of gyration of the forearm about a transverse axis through its center of mass, women: 0.257 of segment.
+    pub const FOREARM_GYRATION_WOMEN: &Entry = &TABLE[225];
+
+    /// length of the forearm: 0.146 of stature.
+    pub const FOREARM_LENGTH: &Entry = &TABLE[226];
+
+    /// mass of the forearm, cadaver table: 0.016 of body mass.
+    pub const FOREARM_MASS_CADAVER: &Entry = &TABLE[227];
+
+    /// mass of the forearm, men: 0.0162 of body mass.
+    pub const FOREARM_MASS_MEN: &Entry = &TABLE[228];
+
+    /// mass of the forearm, women: 0.0138 of body mass.
+    pub const FOREARM_MASS_WOMEN: &Entry = &TABLE[229];
 
     /// hours after which a fresh leak from the wounds means a call: 24 (24 to 72) h.
-    pub const FRESH_LEAK_AFTER: &Entry = &TABLE[211];
+    pub const FRESH_LEAK_AFTER: &Entry = &TABLE[230];
 
     /// highest Goutallier grade; the grades are 0 to this: 4.
-    pub const GOUTALLIER_GRADE_HIGHEST: &Entry = &TABLE[212];
+    pub const GOUTALLIER_GRADE_HIGHEST: &Entry = &TABLE[231];
+
+    /// standard acceleration of gravity: 9.80665 m/s2.
+    pub const GRAVITY: &Entry = &TABLE[232];
+
+    /// middle of a grip from the wrist: 0.0445 of stature.
+    pub const GRIP_CENTER: &Entry = &TABLE[233];
 
     /// elevation at which the hand of the straight arm is about as high as the belly button: 60 deg.
-    pub const HAND_AT_BELLY_BUTTON: &Entry = &TABLE[213];
+    pub const HAND_AT_BELLY_BUTTON: &Entry = &TABLE[234];
 
     /// elevation at which the hand of the straight arm is about as high as the middle of the chest: 75 deg.
-    pub const HAND_AT_CHEST: &Entry = &TABLE[214];
+    pub const HAND_AT_CHEST: &Entry = &TABLE[235];
 
     /// elevation at which the hand of the straight arm is about as high as the chin: 100 deg.
-    pub const HAND_AT_CHIN: &Entry = &TABLE[215];
+    pub const HAND_AT_CHIN: &Entry = &TABLE[236];
 
     /// elevation at which the hand of the straight arm is about as high as the eyes: 110 deg.
-    pub const HAND_AT_EYES: &Entry = &TABLE[216];
+    pub const HAND_AT_EYES: &Entry = &TABLE[237];
 
     /// elevation at which the hand of the straight arm is about as high as the hip: 45 deg.
-    pub const HAND_AT_HIP: &Entry = &TABLE[217];
+    pub const HAND_AT_HIP: &Entry = &TABLE[238];
 
     /// elevation at which the hand of the straight arm is as high as the shoulder: 90 deg.
-    pub const HAND_AT_SHOULDER: &Entry = &TABLE[218];
+    pub const HAND_AT_SHOULDER: &Entry = &TABLE[239];
 
     /// elevation at which the hand of the straight arm is about as high as the top of the head: 120 deg.
-    pub const HAND_AT_TOP_OF_HEAD: &Entry = &TABLE[219];
+    pub const HAND_AT_TOP_OF_HEAD: &Entry = &TABLE[240];
 
     /// elevation at which the hand of the straight arm is no higher than the top of the thigh: 30 deg.
-    pub const HAND_AT_TOP_OF_THIGH: &Entry = &TABLE[220];
+    pub const HAND_AT_TOP_OF_THIGH: &Entry = &TABLE[241];
+
+    /// center of mass of the hand from its upper joint, cadaver table: 0.506 of segment.
+    pub const HAND_CENTER_CADAVER: &Entry = &TABLE[242];
+
+    /// center of mass of the hand from its upper joint, men: 0.79 of segment.
+    pub const HAND_CENTER_MEN: &Entry = &TABLE[243];
+
+    /// center of mass of the hand from its upper joint, women: 0.7474 of segment.
+    pub const HAND_CENTER_WOMEN: &Entry = &TABLE[244];
 
     /// same day: cold, white or blue fingers: a statement.
-    pub const HAND_COLOR_SAME_DAY: &Entry = &TABLE[221];
+    pub const HAND_COLOR_SAME_DAY: &Entry = &TABLE[245];
+
+    /// radius of gyration of the hand about its center of mass, cadaver table: 0.297 of segment.
+    pub const HAND_GYRATION_CADAVER: &Entry = &TABLE[246];
+
+    /// radius of gyration of the hand about a transverse axis through its center of mass, men: 0.513 of segment.
+    pub const HAND_GYRATION_MEN: &Entry = &TABLE[247];
+
+    /// radius of gyration of the hand about a transverse axis through its center of mass, women: 0.454 of segment.
+    pub const HAND_GYRATION_WOMEN: &Entry = &TABLE[248];
+
+    /// length of the hand: 0.108 of stature.
+    pub const HAND_LENGTH: &Entry = &TABLE[249];
+
+    /// mass of the hand, cadaver table: 0.006 of body mass.
+    pub const HAND_MASS_CADAVER: &Entry = &TABLE[250];
+
+    /// mass of the hand, men: 0.0061 of body mass.
+    pub const HAND_MASS_MEN: &Entry = &TABLE[251];
+
+    /// mass of the hand, women: 0.0056 of body mass.
+    pub const HAND_MASS_WOMEN: &Entry = &TABLE[252];
 
     /// hours within which a swollen, stiff, burning or color-changing hand is told: 48 h.
-    pub const HAND_SWELLING_WITHIN: &Entry = &TABLE[222];
+    pub const HAND_SWELLING_WITHIN: &Entry = &TABLE[253];
+
+    /// middle of the head above the floor: 0.935 of stature.
+    pub const HEAD_CENTER_HEIGHT: &Entry = &TABLE[254];
 
     /// points of the healing index for a high level of work or activity: 2 points.
-    pub const HEALING_INDEX_ACTIVITY_POINTS: &Entry = &TABLE[223];
+    pub const HEALING_INDEX_ACTIVITY_POINTS: &Entry = &TABLE[255];
 
     /// age in completed years above which the healing index counts it; the age itself does not count: 70 years.
-    pub const HEALING_INDEX_AGE_OVER: &Entry = &TABLE[224];
+    pub const HEALING_INDEX_AGE_OVER: &Entry = &TABLE[256];
 
     /// points of the healing index for age: 2 points.
-    pub const HEALING_INDEX_AGE_POINTS: &Entry = &TABLE[225];
+    pub const HEALING_INDEX_AGE_POINTS: &Entry = &TABLE[257];
 
     /// anteroposterior tear size above which the healing index counts it; the size itself does not count: 25 mm.
-    pub const HEALING_INDEX_ANTEROPOSTERIOR_OVER: &Entry = &TABLE[226];
+    pub const HEALING_INDEX_ANTEROPOSTERIOR_OVER: &Entry = &TABLE[258];
 
     /// points of the healing index for anteroposterior tear size: 2 points.
-    pub const HEALING_INDEX_ANTEROPOSTERIOR_POINTS: &Entry = &TABLE[227];
+    pub const HEALING_INDEX_ANTEROPOSTERIOR_POINTS: &Entry = &TABLE[259];
 
     /// bone density T-score at or below which the healing index counts it: -2.5.
-    pub const HEALING_INDEX_BONE_DENSITY_AT_MOST: &Entry = &TABLE[228];
+    pub const HEALING_INDEX_BONE_DENSITY_AT_MOST: &Entry = &TABLE[260];
 
     /// points of the healing index for bone density: 2 points.
-    pub const HEALING_INDEX_BONE_DENSITY_POINTS: &Entry = &TABLE[229];
+    pub const HEALING_INDEX_BONE_DENSITY_POINTS: &Entry = &TABLE[261];
 
     /// share healed in the first band of the healing index: 94 %.
-    pub const HEALING_INDEX_FIRST_BAND_HEALED: &Entry = &TABLE[230];
+    pub const HEALING_INDEX_FIRST_BAND_HEALED: &Entry = &TABLE[262];
 
     /// highest score of the first band of the healing index: 4 points.
-    pub const HEALING_INDEX_FIRST_BAND_UNTIL: &Entry = &TABLE[231];
+    pub const HEALING_INDEX_FIRST_BAND_UNTIL: &Entry = &TABLE[263];
 
     /// share healed in the fourth band of the healing index: 14 %.
-    pub const HEALING_INDEX_FOURTH_BAND_HEALED: &Entry = &TABLE[232];
+    pub const HEALING_INDEX_FOURTH_BAND_HEALED: &Entry = &TABLE[264];
 
     /// Goutallier grade of the infraspinatus from which the healing index counts it: 2.
-    pub const HEALING_INDEX_INFILTRATION_FROM: &Entry = &TABLE[233];
+    pub const HEALING_INDEX_INFILTRATION_FROM: &Entry = &TABLE[265];
 
     /// points of the healing index for fatty infiltration of the infraspinatus: 3 points.
-    pub const HEALING_INDEX_INFILTRATION_POINTS: &Entry = &TABLE[234];
+    pub const HEALING_INDEX_INFILTRATION_POINTS: &Entry = &TABLE[266];
 
     /// points of the healing index for retraction from the first step on: 1 points.
-    pub const HEALING_INDEX_RETRACTION_FIRST_POINTS: &Entry = &TABLE[235];
+    pub const HEALING_INDEX_RETRACTION_FIRST_POINTS: &Entry = &TABLE[267];
 
     /// retraction from which the healing index gives the first points: 10 mm.
-    pub const HEALING_INDEX_RETRACTION_FIRST_STEP: &Entry = &TABLE[236];
+    pub const HEALING_INDEX_RETRACTION_FIRST_STEP: &Entry = &TABLE[268];
 
     /// points of the healing index for retraction from the second step on: 2 points.
-    pub const HEALING_INDEX_RETRACTION_SECOND_POINTS: &Entry = &TABLE[237];
+    pub const HEALING_INDEX_RETRACTION_SECOND_POINTS: &Entry = &TABLE[269];
 
     /// retraction from which the healing index gives more points: 20 mm.
-    pub const HEALING_INDEX_RETRACTION_SECOND_STEP: &Entry = &TABLE[238];
+    pub const HEALING_INDEX_RETRACTION_SECOND_STEP: &Entry = &TABLE[270];
 
     /// points of the healing index for retraction from the third step on: 4 points.
-    pub const HEALING_INDEX_RETRACTION_THIRD_POINTS: &Entry = &TABLE[239];
+    pub const HEALING_INDEX_RETRACTION_THIRD_POINTS: &Entry = &TABLE[271];
 
     /// retraction from which the healing index gives the most points; the length itself counts: 30 mm.
-    pub const HEALING_INDEX_RETRACTION_THIRD_STEP: &Entry = &TABLE[240];
+    pub const HEALING_INDEX_RETRACTION_THIRD_STEP: &Entry = &TABLE[272];
 
     /// share healed in the second band of the healing index: 68 %.
-    pub const HEALING_INDEX_SECOND_BAND_HEALED: &Entry = &TABLE[241];
+    pub const HEALING_INDEX_SECOND_BAND_HEALED: &Entry = &TABLE[273];
 
     /// highest score of the second band of the healing index: 6 points.
-    pub const HEALING_INDEX_SECOND_BAND_UNTIL: &Entry = &TABLE[242];
+    pub const HEALING_INDEX_SECOND_BAND_UNTIL: &Entry = &TABLE[274];
 
     /// share healed in the third band of the healing index: 38 %.
-    pub const HEALING_INDEX_THIRD_BAND_HEALED: &Entry = &TABLE[243];
+    pub const HEALING_INDEX_THIRD_BAND_HEALED: &Entry = &TABLE[275];
 
     /// highest score of the third band of the healing index; the fourth lies above: 9 points.
-    pub const HEALING_INDEX_THIRD_BAND_UNTIL: &Entry = &TABLE[244];
+    pub const HEALING_INDEX_THIRD_BAND_UNTIL: &Entry = &TABLE[276];
 
     /// highest score of the healing index: 15 points.
-    pub const HEALING_INDEX_TOTAL: &Entry = &TABLE[245];
+    pub const HEALING_INDEX_TOTAL: &Entry = &TABLE[277];
+
+    /// center of the hip joint from the middle of the body: 0.05 of stature.
+    pub const HIP_HALF_BREADTH: &Entry = &TABLE[278];
+
+    /// center of the hip joint above the floor, standing: 0.525 (0.513 to 0.53) of stature.
+    pub const HIP_HEIGHT: &Entry = &TABLE[279];
 
     /// a hold keeps the limits of the day before it and moves every later start: a statement.
-    pub const HOLD_KEEPS_LIMITS: &Entry = &TABLE[246];
+    pub const HOLD_KEEPS_LIMITS: &Entry = &TABLE[280];
 
     /// how far an unsupervised target stays below the limit: 5 deg.
-    pub const HOME_MARGIN: &Entry = &TABLE[247];
+    pub const HOME_MARGIN: &Entry = &TABLE[281];
 
     /// the largest home margin that is believed: 30 deg.
-    pub const HOME_MARGIN_MOST: &Entry = &TABLE[248];
+    pub const HOME_MARGIN_MOST: &Entry = &TABLE[282];
 
     /// last day of the dated plan: day 365.
-    pub const HORIZON: &Entry = &TABLE[249];
+    pub const HORIZON: &Entry = &TABLE[283];
 
     /// minutes of ice at a time, wrapped: 15 (10 to 20) min.
-    pub const ICE_MINUTES: &Entry = &TABLE[250];
+    pub const ICE_MINUTES: &Entry = &TABLE[284];
 
     /// times of ice a day: 4 (3 to 4) per day.
-    pub const ICE_TIMES: &Entry = &TABLE[251];
+    pub const ICE_TIMES: &Entry = &TABLE[285];
 
     /// days from repair to early deep infection, mean: 18 (3 to 41) days.
-    pub const INFECTION_EARLY_MEAN: &Entry = &TABLE[252];
+    pub const INFECTION_EARLY_MEAN: &Entry = &TABLE[286];
 
     /// days from repair to the first wash-out, median: 26 (14 to 50) days.
-    pub const INFECTION_FIRST_WASH_OUT: &Entry = &TABLE[253];
+    pub const INFECTION_FIRST_WASH_OUT: &Entry = &TABLE[287];
 
     /// days from repair to deep infection, mean: 49 days.
-    pub const INFECTION_LATE_MEAN: &Entry = &TABLE[254];
+    pub const INFECTION_LATE_MEAN: &Entry = &TABLE[288];
 
     /// growing pain with new stiffness is a sign of infection too: a statement.
-    pub const INFECTION_PAIN_AND_STIFFNESS: &Entry = &TABLE[255];
+    pub const INFECTION_PAIN_AND_STIFFNESS: &Entry = &TABLE[289];
 
     /// first day without the daily questions about infection; from then at visits: day 56.
-    pub const INFECTION_QUESTIONS_DAILY_UNTIL: &Entry = &TABLE[256];
+    pub const INFECTION_QUESTIONS_DAILY_UNTIL: &Entry = &TABLE[290];
+
+    /// inner end of the collarbone from the middle of the body: 0.014 of stature.
+    pub const INNER_CLAVICLE_HALF_BREADTH: &Entry = &TABLE[291];
+
+    /// inner end of the collarbone above the floor: 0.812 of stature.
+    pub const INNER_CLAVICLE_HEIGHT: &Entry = &TABLE[292];
 
     /// highest effort without movement, before resistance opens: 30 %.
-    pub const ISOMETRIC_EFFORT: &Entry = &TABLE[257];
+    pub const ISOMETRIC_EFFORT: &Entry = &TABLE[293];
 
     /// bending the elbow: the most a catalogue file may ask for: 160 deg.
-    pub const JOINT_RANGE_ELBOW: &Entry = &TABLE[258];
+    pub const JOINT_RANGE_ELBOW: &Entry = &TABLE[294];
 
     /// raising the arm: the most a catalogue file may ask for: 180 deg.
-    pub const JOINT_RANGE_ELEVATION: &Entry = &TABLE[259];
+    pub const JOINT_RANGE_ELEVATION: &Entry = &TABLE[295];
 
     /// moving the arm backward: the most a catalogue file may ask for: 80 deg.
-    pub const JOINT_RANGE_EXTENSION: &Entry = &TABLE[260];
+    pub const JOINT_RANGE_EXTENSION: &Entry = &TABLE[296];
 
     /// turning the arm outward: the most a catalogue file may ask for: 120 deg.
-    pub const JOINT_RANGE_EXTERNAL_ROTATION: &Entry = &TABLE[261];
+    pub const JOINT_RANGE_EXTERNAL_ROTATION: &Entry = &TABLE[297];
 
     /// bringing the arm across the chest: the most a catalogue file may ask for: 140 deg.
-    pub const JOINT_RANGE_HORIZONTAL_ADDUCTION: &Entry = &TABLE[262];
+    pub const JOINT_RANGE_HORIZONTAL_ADDUCTION: &Entry = &TABLE[298];
 
     /// turning the arm inward: the most a catalogue file may ask for: 110 deg.
-    pub const JOINT_RANGE_INTERNAL_ROTATION: &Entry = &TABLE[263];
+    pub const JOINT_RANGE_INTERNAL_ROTATION: &Entry = &TABLE[299];
 
     /// the jolts of running count as resistance to the arm that swings: a statement.
-    pub const JOLTS_COUNT_AS_RESISTANCE: &Entry = &TABLE[264];
+    pub const JOLTS_COUNT_AS_RESISTANCE: &Entry = &TABLE[300];
+
+    /// height of the knee above the floor: 0.285 of stature.
+    pub const KNEE_HEIGHT: &Entry = &TABLE[301];
 
     /// first day of effort or resistance at the elbow after a labral repair: day 84.
-    pub const LABRUM_BICEPS_START: &Entry = &TABLE[265];
+    pub const LABRUM_BICEPS_START: &Entry = &TABLE[302];
 
     /// first day of abduction with external rotation after a labral repair: day 84.
-    pub const LABRUM_COMBINED_START: &Entry = &TABLE[266];
+    pub const LABRUM_COMBINED_START: &Entry = &TABLE[303];
 
     /// external rotation while a labral repair is fresh: 0 deg.
-    pub const LABRUM_EXTERNAL_ROTATION: &Entry = &TABLE[267];
+    pub const LABRUM_EXTERNAL_ROTATION: &Entry = &TABLE[304];
 
     /// first day without the labral cap on external rotation: day 42.
-    pub const LABRUM_EXTERNAL_ROTATION_UNTIL: &Entry = &TABLE[268];
+    pub const LABRUM_EXTERNAL_ROTATION_UNTIL: &Entry = &TABLE[305];
 
     /// a loosening of more days than this is written twice: 14 days.
-    pub const LARGE_LOOSENING_DAYS: &Entry = &TABLE[269];
+    pub const LARGE_LOOSENING_DAYS: &Entry = &TABLE[306];
 
     /// a loosening of more degrees than this is written twice: 20 deg.
-    pub const LARGE_LOOSENING_DEGREES: &Entry = &TABLE[270];
+    pub const LARGE_LOOSENING_DEGREES: &Entry = &TABLE[307];
 
     /// an exercise or goal with less arc than this is dropped: 15 deg.
-    pub const LEAST_USEFUL_ARC: &Entry = &TABLE[271];
+    pub const LEAST_USEFUL_ARC: &Entry = &TABLE[308];
 
     /// effort that is told a patient as a quarter of the strength: 25 %.
-    pub const LIGHT_PRESS: &Entry = &TABLE[272];
+    pub const LIGHT_PRESS: &Entry = &TABLE[309];
 
     /// first day of manual work: day 91.
-    pub const MANUAL_WORK_START: &Entry = &TABLE[273];
+    pub const MANUAL_WORK_START: &Entry = &TABLE[310];
 
     /// for tears of 3 to 5 cm the evidence does not separate early from delayed motion: a statement.
-    pub const MEDIUM_LARGE_OPEN_QUESTION: &Entry = &TABLE[274];
+    pub const MEDIUM_LARGE_OPEN_QUESTION: &Entry = &TABLE[311];
 
     /// a mode is allowed no further than the mode it rests on: a statement.
-    pub const MODES_CASCADE: &Entry = &TABLE[275];
+    pub const MODES_CASCADE: &Entry = &TABLE[312];
+
+    /// height of the belly button above the floor: 0.602 (0.58 to 0.651) of stature.
+    pub const NAVEL_HEIGHT: &Entry = &TABLE[313];
+
+    /// base of the neck above the floor: 0.835 of stature.
+    pub const NECK_BASE_HEIGHT: &Entry = &TABLE[314];
 
     /// held or worn while the arm is supported, hanging or moved passively, this is no load in the hand: 0.3 kg.
-    pub const NO_HAND_LOAD_UP_TO: &Entry = &TABLE[276];
+    pub const NO_HAND_LOAD_UP_TO: &Entry = &TABLE[315];
 
     /// graft, tendon transfer, balloon, capsular reconstruction, fracture fixation and nerve injury have no shipped protocol: a statement.
-    pub const NO_PROTOCOL_COVERS: &Entry = &TABLE[277];
+    pub const NO_PROTOCOL_COVERS: &Entry = &TABLE[316];
 
     /// what the other arm carries when it lifts the whole operated arm, estimated: 4 kg.
-    pub const OTHER_ARM_LIFTS_THE_ARM: &Entry = &TABLE[278];
+    pub const OTHER_ARM_LIFTS_THE_ARM: &Entry = &TABLE[317];
 
     /// what the other hand carries when it lifts the operated forearm, estimated: 2 kg.
-    pub const OTHER_ARM_LIFTS_THE_FOREARM: &Entry = &TABLE[279];
+    pub const OTHER_ARM_LIFTS_THE_FOREARM: &Entry = &TABLE[318];
 
     /// minutes of pain after exercise above which less is done: 30 min.
-    pub const PAIN_AFTER_EXERCISE: &Entry = &TABLE[280];
+    pub const PAIN_AFTER_EXERCISE: &Entry = &TABLE[319];
 
     /// same day: pain that the tablets do not ease: a statement.
-    pub const PAIN_NOT_EASED_SAME_DAY: &Entry = &TABLE[281];
+    pub const PAIN_NOT_EASED_SAME_DAY: &Entry = &TABLE[320];
+
+    /// wrist to the third knuckle, men: 0.0495 of stature.
+    pub const PALM_LENGTH_MEN: &Entry = &TABLE[321];
+
+    /// length of the palm, both sexes: 0.0665 (0.066 to 0.067) of stature.
+    pub const PALM_LENGTH_SURVEY: &Entry = &TABLE[322];
+
+    /// wrist to the third knuckle, women: 0.0449 of stature.
+    pub const PALM_LENGTH_WOMEN: &Entry = &TABLE[323];
 
     /// highest Patte grade of retraction; the grades are 1 to this: 3.
-    pub const PATTE_GRADE_HIGHEST: &Entry = &TABLE[282];
+    pub const PATTE_GRADE_HIGHEST: &Entry = &TABLE[324];
 
     /// how far the hanging arm swings off the vertical: 10 deg.
-    pub const PENDULUM_CONE: &Entry = &TABLE[283];
+    pub const PENDULUM_CONE: &Entry = &TABLE[325];
 
     /// least elevation against the trunk: 50 deg.
-    pub const PENDULUM_ELEVATION_LEAST: &Entry = &TABLE[284];
+    pub const PENDULUM_ELEVATION_LEAST: &Entry = &TABLE[326];
 
     /// greatest elevation against the trunk: 70 deg.
-    pub const PENDULUM_ELEVATION_MOST: &Entry = &TABLE[285];
+    pub const PENDULUM_ELEVATION_MOST: &Entry = &TABLE[327];
 
     /// how far the trunk leans forward: 60 deg.
-    pub const PENDULUM_TRUNK_LEAN: &Entry = &TABLE[286];
+    pub const PENDULUM_TRUNK_LEAN: &Entry = &TABLE[328];
 
     /// same day: a pop or a fall; stop exercises, sling on: a statement.
-    pub const POP_OR_FALL_SAME_DAY: &Entry = &TABLE[287];
+    pub const POP_OR_FALL_SAME_DAY: &Entry = &TABLE[329];
+
+    /// elevation at which the arm goes across the chest where no other is said: 90 deg.
+    pub const POSE_ACROSS_WITHOUT_ELEVATION: &Entry = &TABLE[330];
+
+    /// upper arm on a towel or pillow, in the plane of the blade: 20 deg.
+    pub const POSE_ARM_RESTING: &Entry = &TABLE[331];
+
+    /// upper arm behind the body in a reach up the back: 30 deg.
+    pub const POSE_BEHIND_BACK_EXTENSION: &Entry = &TABLE[332];
+
+    /// inward turn in a reach up the back: 70 deg.
+    pub const POSE_BEHIND_BACK_TURN: &Entry = &TABLE[333];
+
+    /// way of the shoulder blade forward, back or down: 10 deg.
+    pub const POSE_BLADE_MOVED: &Entry = &TABLE[334];
+
+    /// rise of the shoulder in a shrug: 15 deg.
+    pub const POSE_BLADE_RAISED: &Entry = &TABLE[335];
+
+    /// elbow of a pose called bent: 90 deg.
+    pub const POSE_ELBOW_BENT: &Entry = &TABLE[336];
+
+    /// elbow of a pose called folded: 130 deg.
+    pub const POSE_ELBOW_FOLDED: &Entry = &TABLE[337];
+
+    /// elbow of a pose called slightly bent: 20 deg.
+    pub const POSE_ELBOW_SOFT: &Entry = &TABLE[338];
+
+    /// inward turn with the forearm on the belly: 70 deg.
+    pub const POSE_FOREARM_ON_BELLY: &Entry = &TABLE[339];
+
+    /// turn of the forearm when the palm faces up or down: 80 deg.
+    pub const POSE_PALM_TURNED: &Entry = &TABLE[340];
+
+    /// lean of the trunk in a pose called bent forward: 60 deg.
+    pub const POSE_TRUNK_BENT: &Entry = &TABLE[341];
+
+    /// lean of the trunk in a pose called leaning: 20 deg.
+    pub const POSE_TRUNK_LEANING: &Entry = &TABLE[342];
+
+    /// wrist of a pose with the hand bent: 50 deg.
+    pub const POSE_WRIST_BENT: &Entry = &TABLE[343];
 
     /// no active external rotation before active motion opens after teres minor repair: day 42.
-    pub const POSTERIOR_CUFF_ACTIVE: &Entry = &TABLE[288];
+    pub const POSTERIOR_CUFF_ACTIVE: &Entry = &TABLE[344];
 
     /// first day of passive internal rotation, cross-body motion and shoulder-blade squeezing after teres minor repair: day 42.
-    pub const POSTERIOR_CUFF_START: &Entry = &TABLE[289];
+    pub const POSTERIOR_CUFF_START: &Entry = &TABLE[345];
 
     /// raising the arm, full range: 180 deg.
-    pub const RANGE_ELEVATION_MOST: &Entry = &TABLE[290];
+    pub const RANGE_ELEVATION_MOST: &Entry = &TABLE[346];
 
     /// how far an elbow is drawn back in exercise: 20 (20 to 30) deg.
-    pub const RANGE_EXTENSION_DRAWN_BACK: &Entry = &TABLE[291];
+    pub const RANGE_EXTENSION_DRAWN_BACK: &Entry = &TABLE[347];
 
     /// moving the arm backward, full range: 50 deg.
-    pub const RANGE_EXTENSION_MOST: &Entry = &TABLE[292];
+    pub const RANGE_EXTENSION_MOST: &Entry = &TABLE[348];
 
     /// turning the arm outward, full range: 90 deg.
-    pub const RANGE_EXTERNAL_ROTATION_MOST: &Entry = &TABLE[293];
+    pub const RANGE_EXTERNAL_ROTATION_MOST: &Entry = &TABLE[349];
 
     /// bringing the arm across the chest, counted from straight ahead: 40 deg.
-    pub const RANGE_HORIZONTAL_ADDUCTION_MOST: &Entry = &TABLE[294];
+    pub const RANGE_HORIZONTAL_ADDUCTION_MOST: &Entry = &TABLE[350];
 
     /// turning the arm inward, full range in front of the body: 70 deg.
-    pub const RANGE_INTERNAL_ROTATION_MOST: &Entry = &TABLE[295];
+    pub const RANGE_INTERNAL_ROTATION_MOST: &Entry = &TABLE[351];
 
     /// highest reading grade of a text for patients: 6 (6 to 8).
-    pub const READING_GRADE_GREATEST: &Entry = &TABLE[296];
+    pub const READING_GRADE_GREATEST: &Entry = &TABLE[352];
 
     /// age in completed years above which a record is taken for a slip of the pen: 120 years.
-    pub const RECORD_AGE_GREATEST: &Entry = &TABLE[297];
+    pub const RECORD_AGE_GREATEST: &Entry = &TABLE[353];
 
     /// elevation or abduction beyond which a safe arc is taken for a slip of the pen: 180 deg.
-    pub const RECORD_ELEVATION_GREATEST: &Entry = &TABLE[298];
+    pub const RECORD_ELEVATION_GREATEST: &Entry = &TABLE[354];
 
     /// extension past the body beyond which a safe arc is taken for a slip of the pen: 90 deg.
-    pub const RECORD_EXTENSION_GREATEST: &Entry = &TABLE[299];
+    pub const RECORD_EXTENSION_GREATEST: &Entry = &TABLE[355];
 
     /// retraction below which the highest Patte grade is an unlikely pair: 10 mm.
-    pub const RECORD_HIGH_PATTE_RETRACTION: &Entry = &TABLE[300];
+    pub const RECORD_HIGH_PATTE_RETRACTION: &Entry = &TABLE[356];
 
     /// horizontal adduction beyond which a safe arc is taken for a slip of the pen: 150 deg.
-    pub const RECORD_HORIZONTAL_ADDUCTION_GREATEST: &Entry = &TABLE[301];
+    pub const RECORD_HORIZONTAL_ADDUCTION_GREATEST: &Entry = &TABLE[357];
 
     /// Patte grade from which a partial-thickness tear is an unlikely pair: 2.
-    pub const RECORD_PARTIAL_TEAR_PATTE: &Entry = &TABLE[302];
+    pub const RECORD_PARTIAL_TEAR_PATTE: &Entry = &TABLE[358];
 
     /// retraction from which a partial-thickness tear is an unlikely pair: 10 mm.
-    pub const RECORD_PARTIAL_TEAR_RETRACTION: &Entry = &TABLE[303];
+    pub const RECORD_PARTIAL_TEAR_RETRACTION: &Entry = &TABLE[359];
 
     /// external or internal rotation beyond which, either way, a safe arc is taken for a slip of the pen: 120 deg.
-    pub const RECORD_ROTATION_GREATEST: &Entry = &TABLE[304];
+    pub const RECORD_ROTATION_GREATEST: &Entry = &TABLE[360];
 
     /// bone density T-score beyond which, up or down, a record is taken for a slip of the pen: 8.
-    pub const RECORD_T_SCORE_GREATEST: &Entry = &TABLE[305];
+    pub const RECORD_T_SCORE_GREATEST: &Entry = &TABLE[361];
 
     /// tear size or retraction above which a record is taken for a slip of the pen: 100 mm.
-    pub const RECORD_TEAR_SIZE_GREATEST: &Entry = &TABLE[306];
+    pub const RECORD_TEAR_SIZE_GREATEST: &Entry = &TABLE[362];
 
     /// first day of contact and overhead sport after a capsular release alone: day 84.
-    pub const RELEASE_CONTACT_SPORT_START: &Entry = &TABLE[307];
+    pub const RELEASE_CONTACT_SPORT_START: &Entry = &TABLE[363];
 
     /// first day of desk work after a capsular release alone: day 14.
-    pub const RELEASE_DESK_START: &Entry = &TABLE[308];
+    pub const RELEASE_DESK_START: &Entry = &TABLE[364];
 
     /// first day of driving after a capsular release alone: day 14.
-    pub const RELEASE_DRIVE_START: &Entry = &TABLE[309];
+    pub const RELEASE_DRIVE_START: &Entry = &TABLE[365];
 
     /// first day of effort without movement and of a load in the hand after a capsular release alone: day 14.
-    pub const RELEASE_EFFORT_START: &Entry = &TABLE[310];
+    pub const RELEASE_EFFORT_START: &Entry = &TABLE[366];
 
     /// first day of manual work after a capsular release alone: day 42.
-    pub const RELEASE_MANUAL_START: &Entry = &TABLE[311];
+    pub const RELEASE_MANUAL_START: &Entry = &TABLE[367];
 
     /// full motion at once after a capsular release alone: day 0.
-    pub const RELEASE_MOTION_AT_ONCE: &Entry = &TABLE[312];
+    pub const RELEASE_MOTION_AT_ONCE: &Entry = &TABLE[368];
 
     /// latest first day of passive motion after a capsular release alone, whatever was found: day 0.
-    pub const RELEASE_PASSIVE_LATEST: &Entry = &TABLE[313];
+    pub const RELEASE_PASSIVE_LATEST: &Entry = &TABLE[369];
 
     /// first day of resistance after a capsular release alone: day 28.
-    pub const RELEASE_RESISTED_START: &Entry = &TABLE[314];
+    pub const RELEASE_RESISTED_START: &Entry = &TABLE[370];
 
     /// first day of the second hand load after a capsular release alone: day 42.
-    pub const RELEASE_SECOND_LOAD_START: &Entry = &TABLE[315];
+    pub const RELEASE_SECOND_LOAD_START: &Entry = &TABLE[371];
 
     /// first day without a sling after a capsular release alone: day 3.
-    pub const RELEASE_SLING_UNTIL: &Entry = &TABLE[316];
+    pub const RELEASE_SLING_UNTIL: &Entry = &TABLE[372];
 
     /// first day of sport after a capsular release alone: day 42.
-    pub const RELEASE_SPORT_START: &Entry = &TABLE[317];
+    pub const RELEASE_SPORT_START: &Entry = &TABLE[373];
 
     /// elevation allowed for sling, rest, washing, dressing and the hanging arm: 45 deg.
-    pub const RESTING_ELEVATION: &Entry = &TABLE[318];
+    pub const RESTING_ELEVATION: &Entry = &TABLE[374];
 
     /// internal rotation with the forearm on the belly: 70 deg.
-    pub const RESTING_INTERNAL_ROTATION: &Entry = &TABLE[319];
+    pub const RESTING_INTERNAL_ROTATION: &Entry = &TABLE[375];
 
     /// rings come off the operated side; the hand may swell: a statement.
-    pub const RINGS_OFF: &Entry = &TABLE[320];
+    pub const RINGS_OFF: &Entry = &TABLE[376];
 
     /// what the surgeon saw to be safe on the table caps every mode and position of that movement: a statement.
-    pub const SAFE_ARC_CAPS: &Entry = &TABLE[321];
+    pub const SAFE_ARC_CAPS: &Entry = &TABLE[377];
+
+    /// elevation of the arm up to which the blade is taken to rest: 30 deg.
+    pub const SCAPULA_SETTING: &Entry = &TABLE[378];
+
+    /// upward turn of the blade for each degree of elevation beyond: 0.3333.
+    pub const SCAPULA_SHARE: &Entry = &TABLE[379];
+
+    /// plane of the shoulder blade, forward of the plane of the body: 35 (30 to 40) deg.
+    pub const SCAPULAR_PLANE_FORWARD: &Entry = &TABLE[380];
 
     /// load in the hand in the later strengthening weeks (10 lb), until the surgeon names a load: 4.54 kg.
-    pub const SECOND_HAND_LOAD: &Entry = &TABLE[322];
+    pub const SECOND_HAND_LOAD: &Entry = &TABLE[381];
 
     /// minutes of an exercise session: 10 (5 to 10) min.
-    pub const SESSION_MINUTES: &Entry = &TABLE[323];
+    pub const SESSION_MINUTES: &Entry = &TABLE[382];
 
     /// exercise sessions a day: 4 (3 to 4) per day.
-    pub const SESSIONS_A_DAY: &Entry = &TABLE[324];
+    pub const SESSIONS_A_DAY: &Entry = &TABLE[383];
+
+    /// length of the shank: 0.246 of stature.
+    pub const SHANK_LENGTH: &Entry = &TABLE[384];
+
+    /// part of the arm's weight that its own muscles are taken to carry while it is helped: 50 (0 to 100) %.
+    pub const SHARE_ASSISTED: &Entry = &TABLE[385];
+
+    /// center of the shoulder joint above the floor: 0.793 of stature.
+    pub const SHOULDER_CENTER_HEIGHT: &Entry = &TABLE[386];
+
+    /// center of the shoulder joint from the middle of the body: 0.104 of stature.
+    pub const SHOULDER_HALF_BREADTH: &Entry = &TABLE[387];
 
     /// sleep on the back or half sitting with a pillow under the arm, or on the other side; not on the operated side: a statement.
-    pub const SLEEP_POSITION: &Entry = &TABLE[325];
+    pub const SLEEP_POSITION: &Entry = &TABLE[388];
 
     /// first day on which the sling is no longer worn at all times: day 42.
-    pub const SLING_ALWAYS_UNTIL: &Entry = &TABLE[326];
+    pub const SLING_ALWAYS_UNTIL: &Entry = &TABLE[389];
 
     /// the sling stays on at night: a statement.
-    pub const SLING_AT_NIGHT: &Entry = &TABLE[327];
+    pub const SLING_AT_NIGHT: &Entry = &TABLE[390];
 
     /// sling fit: elbow deep in the sling and near a right angle, wrist carried, not tight, skin looked at: a statement.
-    pub const SLING_FIT: &Entry = &TABLE[328];
+    pub const SLING_FIT: &Entry = &TABLE[391];
 
     /// when the sling comes off: washing, dressing and exercises: a statement.
-    pub const SLING_OFF_FOR: &Entry = &TABLE[329];
+    pub const SLING_OFF_FOR: &Entry = &TABLE[392];
 
     /// hours out of the sling on the first day of weaning: 1 h.
-    pub const SLING_WEANING_FIRST_HOURS: &Entry = &TABLE[330];
+    pub const SLING_WEANING_FIRST_HOURS: &Entry = &TABLE[393];
 
     /// hours added on each further day of weaning: 1 h.
-    pub const SLING_WEANING_MORE_EACH_DAY: &Entry = &TABLE[331];
+    pub const SLING_WEANING_MORE_EACH_DAY: &Entry = &TABLE[394];
 
     /// first day without a sling: day 56.
-    pub const SLING_WEANING_UNTIL: &Entry = &TABLE[332];
+    pub const SLING_WEANING_UNTIL: &Entry = &TABLE[395];
 
     /// age in completed years above which the surgeon is asked whether to go slower: 70 years.
-    pub const SLOWER_AGE_OVER: &Entry = &TABLE[333];
+    pub const SLOWER_AGE_OVER: &Entry = &TABLE[396];
 
     /// Goutallier grade of any recorded muscle from which the surgeon is asked whether to go slower: 3.
-    pub const SLOWER_INFILTRATION_FROM: &Entry = &TABLE[334];
+    pub const SLOWER_INFILTRATION_FROM: &Entry = &TABLE[397];
 
     /// findings for which most surveyed surgeons go slower: a statement.
-    pub const SLOWER_OPINION: &Entry = &TABLE[335];
+    pub const SLOWER_OPINION: &Entry = &TABLE[398];
 
     /// poor tissue, high tension, a partial repair or a revision is treated one class slower: a statement.
-    pub const SLOWER_PRINCIPLE: &Entry = &TABLE[336];
+    pub const SLOWER_PRINCIPLE: &Entry = &TABLE[399];
 
     /// Patte grade of retraction that asks the surgeon whether to go slower: 3.
-    pub const SLOWER_RETRACTION_GRADE: &Entry = &TABLE[337];
+    pub const SLOWER_RETRACTION_GRADE: &Entry = &TABLE[400];
 
     /// a tear under this is small: 10 mm.
-    pub const SMALL_TEAR_BELOW: &Entry = &TABLE[338];
+    pub const SMALL_TEAR_BELOW: &Entry = &TABLE[401];
 
     /// first day of weaning for a small tear, where the surgeon chooses it: day 28.
-    pub const SMALL_TEAR_SLING_UNTIL: &Entry = &TABLE[339];
+    pub const SMALL_TEAR_SLING_UNTIL: &Entry = &TABLE[402];
 
     /// first day without a sling for a small tear, where the surgeon chooses it: day 42.
-    pub const SMALL_TEAR_WEANING_UNTIL: &Entry = &TABLE[340];
+    pub const SMALL_TEAR_WEANING_UNTIL: &Entry = &TABLE[403];
 
     /// first day of sport drills: day 140.
-    pub const SPORT_DRILLS_START: &Entry = &TABLE[341];
+    pub const SPORT_DRILLS_START: &Entry = &TABLE[404];
 
     /// first day of sport, opened by the surgeon: day 182.
-    pub const SPORT_START: &Entry = &TABLE[342];
+    pub const SPORT_START: &Entry = &TABLE[405];
 
     /// first day of active motion, small and medium repairs: day 42.
-    pub const STAGED_ACTIVE_START: &Entry = &TABLE[343];
+    pub const STAGED_ACTIVE_START: &Entry = &TABLE[406];
 
     /// first day of active-assisted motion, small and medium repairs: day 28.
-    pub const STAGED_ASSISTED_START: &Entry = &TABLE[344];
+    pub const STAGED_ASSISTED_START: &Entry = &TABLE[407];
 
     /// first day of active-assisted motion upright; before it only lying on the back: day 35.
-    pub const STAGED_ASSISTED_UPRIGHT_START: &Entry = &TABLE[345];
+    pub const STAGED_ASSISTED_UPRIGHT_START: &Entry = &TABLE[408];
 
     /// first day of hand behind the back, extension past the body and cross-body motion: day 42.
-    pub const STAGED_BEHIND_THE_BACK_START: &Entry = &TABLE[346];
+    pub const STAGED_BEHIND_THE_BACK_START: &Entry = &TABLE[409];
 
     /// first day of gentle shoulder-blade exercises, arm supported: day 14.
-    pub const STAGED_BLADE_START: &Entry = &TABLE[347];
+    pub const STAGED_BLADE_START: &Entry = &TABLE[410];
 
     /// latest first day of passive elevation and external rotation after a small or medium repair, whatever was found: day 14.
-    pub const STAGED_ELEVATION_LATEST: &Entry = &TABLE[348];
+    pub const STAGED_ELEVATION_LATEST: &Entry = &TABLE[411];
 
     /// first day of a load in the hand: day 84.
-    pub const STAGED_HAND_LOAD_START: &Entry = &TABLE[349];
+    pub const STAGED_HAND_LOAD_START: &Entry = &TABLE[412];
 
     /// first day of effort without movement: day 49.
-    pub const STAGED_ISOMETRIC_START: &Entry = &TABLE[350];
+    pub const STAGED_ISOMETRIC_START: &Entry = &TABLE[413];
 
     /// first day of a load above the shoulder: day 140.
-    pub const STAGED_OVERHEAD_LOAD_START: &Entry = &TABLE[351];
+    pub const STAGED_OVERHEAD_LOAD_START: &Entry = &TABLE[414];
 
     /// highest passive elevation before active motion opens: 90 deg.
-    pub const STAGED_PASSIVE_ELEVATION: &Entry = &TABLE[352];
+    pub const STAGED_PASSIVE_ELEVATION: &Entry = &TABLE[415];
 
     /// widest passive external rotation before active motion opens: 20 deg.
-    pub const STAGED_PASSIVE_EXTERNAL_ROTATION: &Entry = &TABLE[353];
+    pub const STAGED_PASSIVE_EXTERNAL_ROTATION: &Entry = &TABLE[416];
 
     /// latest first day of every other passive movement after a small or medium repair, whatever was found: day 42.
-    pub const STAGED_PASSIVE_LATEST: &Entry = &TABLE[354];
+    pub const STAGED_PASSIVE_LATEST: &Entry = &TABLE[417];
 
     /// first day of passive motion, small and medium repairs: day 14.
-    pub const STAGED_PASSIVE_START: &Entry = &TABLE[355];
+    pub const STAGED_PASSIVE_START: &Entry = &TABLE[418];
 
     /// first day of resistance for shoulder and shoulder blade: day 84.
-    pub const STAGED_RESISTED_START: &Entry = &TABLE[356];
+    pub const STAGED_RESISTED_START: &Entry = &TABLE[419];
 
     /// gate of the return stage: day 140.
-    pub const STAGED_RETURN_GATE: &Entry = &TABLE[357];
+    pub const STAGED_RETURN_GATE: &Entry = &TABLE[420];
 
     /// first day of the second hand load: day 112.
-    pub const STAGED_SECOND_HAND_LOAD_START: &Entry = &TABLE[358];
+    pub const STAGED_SECOND_HAND_LOAD_START: &Entry = &TABLE[421];
 
     /// gate of the strengthening stage: day 84.
-    pub const STAGED_STRENGTHENING_GATE: &Entry = &TABLE[359];
+    pub const STAGED_STRENGTHENING_GATE: &Entry = &TABLE[422];
 
     /// first day of end-range stretch: day 84.
-    pub const STAGED_STRETCH_START: &Entry = &TABLE[360];
+    pub const STAGED_STRETCH_START: &Entry = &TABLE[423];
 
     /// first day of weight through the arm: day 84.
-    pub const STAGED_WEIGHT_THROUGH_ARM_START: &Entry = &TABLE[361];
+    pub const STAGED_WEIGHT_THROUGH_ARM_START: &Entry = &TABLE[424];
+
+    /// least stature the model takes: 1000 mm.
+    pub const STATURE_LEAST: &Entry = &TABLE[425];
+
+    /// greatest stature the model takes: 2300 mm.
+    pub const STATURE_MOST: &Entry = &TABLE[426];
+
+    /// times the heaviest exercise of the stages before, from which a step in load is told: 1.5.
+    pub const STEP_OF_LOAD: &Entry = &TABLE[427];
+
+    /// part of the straight arm's moment below which no step in load is told: 50 %.
+    pub const STEP_OF_LOAD_FLOOR: &Entry = &TABLE[428];
 
     /// stick-assisted elevation is given without a measured value for infraspinatus: a statement.
-    pub const STICK_ELEVATION_EXCEPTION: &Entry = &TABLE[362];
+    pub const STICK_ELEVATION_EXCEPTION: &Entry = &TABLE[429];
 
     /// stick-assisted external rotation is given without a measured value for infraspinatus: a statement.
-    pub const STICK_EXTERNAL_ROTATION_EXCEPTION: &Entry = &TABLE[363];
+    pub const STICK_EXTERNAL_ROTATION_EXCEPTION: &Entry = &TABLE[430];
 
     /// shoulders called stiff by the clinician at 16 to 24 weeks: 3.3 %.
-    pub const STIFF_CLINICIAN_HALF_YEAR: &Entry = &TABLE[364];
+    pub const STIFF_CLINICIAN_HALF_YEAR: &Entry = &TABLE[431];
 
     /// shoulders called stiff by the clinician at one year: 1.6 %.
-    pub const STIFF_CLINICIAN_ONE_YEAR: &Entry = &TABLE[365];
+    pub const STIFF_CLINICIAN_ONE_YEAR: &Entry = &TABLE[432];
 
     /// shoulders called stiff by the clinician at 12 weeks: 7.3 %.
-    pub const STIFF_CLINICIAN_TWELVE_WEEKS: &Entry = &TABLE[366];
+    pub const STIFF_CLINICIAN_TWELVE_WEEKS: &Entry = &TABLE[433];
 
     /// passive elevation below which a shoulder counts as stiff at 6 to 8 weeks, together with external rotation: 100 deg.
-    pub const STIFF_EARLY_ELEVATION: &Entry = &TABLE[367];
+    pub const STIFF_EARLY_ELEVATION: &Entry = &TABLE[434];
 
     /// passive external rotation below which a shoulder counts as stiff at 6 to 8 weeks, together with elevation: 30 deg.
-    pub const STIFF_EARLY_EXTERNAL_ROTATION: &Entry = &TABLE[368];
+    pub const STIFF_EARLY_EXTERNAL_ROTATION: &Entry = &TABLE[435];
 
     /// shoulders stiff at 6 to 8 weeks by that definition: 23 %.
-    pub const STIFF_EARLY_RATE: &Entry = &TABLE[369];
+    pub const STIFF_EARLY_RATE: &Entry = &TABLE[436];
 
     /// forward elevation below which a shoulder counts as stiff at 90 days: 100 deg.
-    pub const STIFF_NINETY_DAYS_ELEVATION: &Entry = &TABLE[370];
+    pub const STIFF_NINETY_DAYS_ELEVATION: &Entry = &TABLE[437];
 
     /// external rotation at the side below which a shoulder counts as stiff at 90 days: 10 deg.
-    pub const STIFF_NINETY_DAYS_EXTERNAL_ROTATION: &Entry = &TABLE[371];
+    pub const STIFF_NINETY_DAYS_EXTERNAL_ROTATION: &Entry = &TABLE[438];
 
     /// external rotation at 90 abduction below which a shoulder counts as stiff at 90 days: 30 deg.
-    pub const STIFF_NINETY_DAYS_EXTERNAL_ROTATION_AT_90: &Entry = &TABLE[372];
+    pub const STIFF_NINETY_DAYS_EXTERNAL_ROTATION_AT_90: &Entry = &TABLE[439];
 
     /// day from which passive motion may be opened where the surgeon names a loosening for a stiff shoulder: day 1.
-    pub const STIFF_PASSIVE_FROM: &Entry = &TABLE[373];
+    pub const STIFF_PASSIVE_FROM: &Entry = &TABLE[440];
 
     /// passive flexion below which a shoulder counts as stiff at three months; either is enough: 120 deg.
-    pub const STIFF_THREE_MONTHS_ELEVATION: &Entry = &TABLE[374];
+    pub const STIFF_THREE_MONTHS_ELEVATION: &Entry = &TABLE[441];
 
     /// external rotation at the side below which a shoulder counts as stiff at three months; either is enough: 30 deg.
-    pub const STIFF_THREE_MONTHS_EXTERNAL_ROTATION: &Entry = &TABLE[375];
+    pub const STIFF_THREE_MONTHS_EXTERNAL_ROTATION: &Entry = &TABLE[442];
 
     /// shoulders stiff at three months by that definition: 14.2 %.
-    pub const STIFF_THREE_MONTHS_RATE: &Entry = &TABLE[376];
+    pub const STIFF_THREE_MONTHS_RATE: &Entry = &TABLE[443];
 
     /// shoulders with moderate or severe stiffness at three months in the study of early pain: 36.1 %.
-    pub const STIFF_THREE_MONTHS_RATE_EARLY_PAIN: &Entry = &TABLE[377];
+    pub const STIFF_THREE_MONTHS_RATE_EARLY_PAIN: &Entry = &TABLE[444];
 
     /// shoulders stiff at three months in the study of synovitis: 11 %.
-    pub const STIFF_THREE_MONTHS_RATE_SYNOVITIS: &Entry = &TABLE[378];
+    pub const STIFF_THREE_MONTHS_RATE_SYNOVITIS: &Entry = &TABLE[445];
 
     /// stiffness is the one finding for which most surveyed surgeons go faster: a statement.
-    pub const STIFFNESS_OPINION: &Entry = &TABLE[379];
+    pub const STIFFNESS_OPINION: &Entry = &TABLE[446];
 
     /// first day of active internal rotation, hand behind the back, active extension and shoulder-blade exercises after subscapularis repair: day 42.
-    pub const SUBSCAPULARIS_ACTIVE_START: &Entry = &TABLE[380];
+    pub const SUBSCAPULARIS_ACTIVE_START: &Entry = &TABLE[447];
 
     /// external rotation at the first step, complete or open: 30 deg.
-    pub const SUBSCAPULARIS_COMPLETE_FIRST: &Entry = &TABLE[381];
+    pub const SUBSCAPULARIS_COMPLETE_FIRST: &Entry = &TABLE[448];
 
     /// external rotation at the last step, complete or open: 90 deg.
-    pub const SUBSCAPULARIS_COMPLETE_FOURTH: &Entry = &TABLE[382];
+    pub const SUBSCAPULARIS_COMPLETE_FOURTH: &Entry = &TABLE[449];
 
     /// external rotation at the second step, complete or open: 45 deg.
-    pub const SUBSCAPULARIS_COMPLETE_SECOND: &Entry = &TABLE[383];
+    pub const SUBSCAPULARIS_COMPLETE_SECOND: &Entry = &TABLE[450];
 
     /// external rotation at the third step, complete or open: 60 deg.
-    pub const SUBSCAPULARIS_COMPLETE_THIRD: &Entry = &TABLE[384];
+    pub const SUBSCAPULARIS_COMPLETE_THIRD: &Entry = &TABLE[451];
 
     /// first step day of external rotation after subscapularis repair: day 28.
-    pub const SUBSCAPULARIS_FIRST_STEP: &Entry = &TABLE[385];
+    pub const SUBSCAPULARIS_FIRST_STEP: &Entry = &TABLE[452];
 
     /// fourth step day of external rotation after complete or open subscapularis repair: day 70.
-    pub const SUBSCAPULARIS_FOURTH_STEP: &Entry = &TABLE[386];
+    pub const SUBSCAPULARIS_FOURTH_STEP: &Entry = &TABLE[453];
 
     /// last step day of external rotation after complete or open subscapularis repair: day 84.
-    pub const SUBSCAPULARIS_LAST_STEP: &Entry = &TABLE[387];
+    pub const SUBSCAPULARIS_LAST_STEP: &Entry = &TABLE[454];
 
     /// the later day a surgeon may choose: day 84.
-    pub const SUBSCAPULARIS_RESISTED_LATER: &Entry = &TABLE[388];
+    pub const SUBSCAPULARIS_RESISTED_LATER: &Entry = &TABLE[455];
 
     /// first day of effort or resistance in internal rotation after subscapularis repair: day 56.
-    pub const SUBSCAPULARIS_RESISTED_START: &Entry = &TABLE[389];
+    pub const SUBSCAPULARIS_RESISTED_START: &Entry = &TABLE[456];
 
     /// second step day of external rotation after subscapularis repair: day 42.
-    pub const SUBSCAPULARIS_SECOND_STEP: &Entry = &TABLE[390];
+    pub const SUBSCAPULARIS_SECOND_STEP: &Entry = &TABLE[457];
 
     /// external rotation while a subscapularis repair is fresh: 0 deg.
-    pub const SUBSCAPULARIS_SHUT: &Entry = &TABLE[391];
+    pub const SUBSCAPULARIS_SHUT: &Entry = &TABLE[458];
 
     /// third step day of external rotation after subscapularis repair: day 56.
-    pub const SUBSCAPULARIS_THIRD_STEP: &Entry = &TABLE[392];
+    pub const SUBSCAPULARIS_THIRD_STEP: &Entry = &TABLE[459];
 
     /// external rotation at the first step, upper part, arthroscopic: 45 deg.
-    pub const SUBSCAPULARIS_UPPER_FIRST: &Entry = &TABLE[393];
+    pub const SUBSCAPULARIS_UPPER_FIRST: &Entry = &TABLE[460];
 
     /// external rotation at the second step, upper part, arthroscopic: 90 deg.
-    pub const SUBSCAPULARIS_UPPER_SECOND: &Entry = &TABLE[394];
+    pub const SUBSCAPULARIS_UPPER_SECOND: &Entry = &TABLE[461];
 
     /// same day: swollen arm, or swollen or tender calf: a statement.
-    pub const SWELLING_SAME_DAY: &Entry = &TABLE[395];
+    pub const SWELLING_SAME_DAY: &Entry = &TABLE[462];
+
+    /// height of a table's top above the hips of who sits at it: 0.08 of stature.
+    pub const TABLE_ABOVE_HIPS: &Entry = &TABLE[463];
 
     /// turning outward with the forearm on a table is given without a measured value, where the other arm cannot drive a stick: a statement.
-    pub const TABLE_EXTERNAL_ROTATION_EXCEPTION: &Entry = &TABLE[396];
+    pub const TABLE_EXTERNAL_ROTATION_EXCEPTION: &Entry = &TABLE[464];
 
     /// elevation with the forearm resting on a table in front: 40 deg.
-    pub const TABLE_SLIDE_START: &Entry = &TABLE[397];
+    pub const TABLE_SLIDE_START: &Entry = &TABLE[465];
 
     /// minutes until pain tablets work: 30 (30 to 60) min.
-    pub const TABLET_EFFECT_FROM: &Entry = &TABLE[398];
+    pub const TABLET_EFFECT_FROM: &Entry = &TABLE[466];
 
     /// greatest tear dimension from which a tear is treated as large: 30 mm.
-    pub const TEAR_CLASS_LARGE_FROM: &Entry = &TABLE[399];
+    pub const TEAR_CLASS_LARGE_FROM: &Entry = &TABLE[467];
 
     /// greatest tear dimension above which a tear is of the largest class; the size itself is not: 50 mm.
-    pub const TEAR_CLASS_MASSIVE_ABOVE: &Entry = &TABLE[400];
+    pub const TEAR_CLASS_MASSIVE_ABOVE: &Entry = &TABLE[468];
 
     /// greatest tear dimension below which a tear is of the smallest class: 10 mm.
-    pub const TEAR_CLASS_SMALL_BELOW: &Entry = &TABLE[401];
+    pub const TEAR_CLASS_SMALL_BELOW: &Entry = &TABLE[469];
 
     /// a tenotomy is treated as a tenodesis at the start: a statement.
-    pub const TENOTOMY_AS_TENODESIS: &Entry = &TABLE[402];
+    pub const TENOTOMY_AS_TENODESIS: &Entry = &TABLE[470];
 
     /// resistance at the elbow after tenotomy, where the surgeon chooses early use: day 42.
-    pub const TENOTOMY_EARLY_RESISTED: &Entry = &TABLE[403];
+    pub const TENOTOMY_EARLY_RESISTED: &Entry = &TABLE[471];
+
+    /// length of the thigh: 0.245 of stature.
+    pub const THIGH_LENGTH: &Entry = &TABLE[472];
 
     /// total loss of motion before surgery, smallest group, upper end: 20 (0 to 20) deg.
-    pub const TOTAL_DEFICIT_FIRST_GROUP: &Entry = &TABLE[404];
+    pub const TOTAL_DEFICIT_FIRST_GROUP: &Entry = &TABLE[473];
 
     /// total loss of motion before surgery, middle group, upper end: 70 (25 to 70) deg.
-    pub const TOTAL_DEFICIT_SECOND_GROUP: &Entry = &TABLE[405];
+    pub const TOTAL_DEFICIT_SECOND_GROUP: &Entry = &TABLE[474];
 
     /// external rotation at the side at which the forearm has gone a third of the way from straight ahead to the side: 30 deg.
-    pub const TURNED_OUT_A_THIRD: &Entry = &TABLE[406];
+    pub const TURNED_OUT_A_THIRD: &Entry = &TABLE[475];
 
     /// external rotation at the side at which the forearm has gone half of the way from straight ahead to the side: 45 deg.
-    pub const TURNED_OUT_HALF: &Entry = &TABLE[407];
+    pub const TURNED_OUT_HALF: &Entry = &TABLE[476];
 
     /// external rotation at the side at which the forearm points straight to the side: 90 deg.
-    pub const TURNED_OUT_TO_THE_SIDE: &Entry = &TABLE[408];
+    pub const TURNED_OUT_TO_THE_SIDE: &Entry = &TABLE[477];
 
     /// external rotation at the side at which the forearm has gone two thirds of the way from straight ahead to the side: 60 deg.
-    pub const TURNED_OUT_TWO_THIRDS: &Entry = &TABLE[409];
+    pub const TURNED_OUT_TWO_THIRDS: &Entry = &TABLE[478];
+
+    /// center of mass of the upper arm from its upper joint, cadaver table: 0.436 of segment.
+    pub const UPPER_ARM_CENTER_CADAVER: &Entry = &TABLE[479];
+
+    /// center of mass of the upper arm from its upper joint, men: 0.5772 of segment.
+    pub const UPPER_ARM_CENTER_MEN: &Entry = &TABLE[480];
+
+    /// center of mass of the upper arm from its upper joint, women: 0.5754 of segment.
+    pub const UPPER_ARM_CENTER_WOMEN: &Entry = &TABLE[481];
+
+    /// radius of gyration of the upper arm about its center of mass, cadaver table: 0.322 of segment.
+    pub const UPPER_ARM_GYRATION_CADAVER: &Entry = &TABLE[482];
+
+    /// radius of gyration of the upper arm about a transverse axis through its center of mass, men: 0.269 of segment.
+    pub const UPPER_ARM_GYRATION_MEN: &Entry = &TABLE[483];
+
+    /// radius of gyration of the upper arm about a transverse axis through its center of mass, women: 0.26 of segment.
+    pub const UPPER_ARM_GYRATION_WOMEN: &Entry = &TABLE[484];
+
+    /// length of the upper arm: 0.186 of stature.
+    pub const UPPER_ARM_LENGTH: &Entry = &TABLE[485];
+
+    /// mass of the upper arm, cadaver table: 0.028 of body mass.
+    pub const UPPER_ARM_MASS_CADAVER: &Entry = &TABLE[486];
+
+    /// mass of the upper arm, men: 0.0271 of body mass.
+    pub const UPPER_ARM_MASS_MEN: &Entry = &TABLE[487];
+
+    /// mass of the upper arm, women: 0.0255 of body mass.
+    pub const UPPER_ARM_MASS_WOMEN: &Entry = &TABLE[488];
 
     /// a tear over this is very large: 50 mm.
-    pub const VERY_LARGE_ABOVE: &Entry = &TABLE[410];
+    pub const VERY_LARGE_ABOVE: &Entry = &TABLE[489];
 
     /// same day: vomiting that goes on, no urine: a statement.
-    pub const VOMITING_URINE_SAME_DAY: &Entry = &TABLE[411];
+    pub const VOMITING_URINE_SAME_DAY: &Entry = &TABLE[490];
 
     /// weight through one arm in rising from a chair with both hands, estimated: 15 kg.
-    pub const WEIGHT_THROUGH_ARM_CHAIR_RISE: &Entry = &TABLE[412];
+    pub const WEIGHT_THROUGH_ARM_CHAIR_RISE: &Entry = &TABLE[491];
 
     /// weight through one arm in a push-up on the toes, estimated: 30 kg.
-    pub const WEIGHT_THROUGH_ARM_FLOOR_PUSH: &Entry = &TABLE[413];
+    pub const WEIGHT_THROUGH_ARM_FLOOR_PUSH: &Entry = &TABLE[492];
 
     /// weight through one arm in a push-up on the knees, estimated: 20 kg.
-    pub const WEIGHT_THROUGH_ARM_KNEELING_PUSH: &Entry = &TABLE[414];
+    pub const WEIGHT_THROUGH_ARM_KNEELING_PUSH: &Entry = &TABLE[493];
 
     /// weight through one arm in leaning lightly on a hand or an elbow, estimated: 5 kg.
-    pub const WEIGHT_THROUGH_ARM_LEAN: &Entry = &TABLE[415];
+    pub const WEIGHT_THROUGH_ARM_LEAN: &Entry = &TABLE[494];
 
     /// weight through one arm in lying on that side, estimated: 12 kg.
-    pub const WEIGHT_THROUGH_ARM_LYING_ON: &Entry = &TABLE[416];
+    pub const WEIGHT_THROUGH_ARM_LYING_ON: &Entry = &TABLE[495];
 
     /// weight through one arm in a push-up at the wall, estimated: 10 kg.
-    pub const WEIGHT_THROUGH_ARM_WALL_PUSH: &Entry = &TABLE[417];
+    pub const WEIGHT_THROUGH_ARM_WALL_PUSH: &Entry = &TABLE[496];
 
     /// work on a ladder: not before overhead load and weight through the arm are both open: a statement.
-    pub const WORK_ON_A_LADDER: &Entry = &TABLE[418];
+    pub const WORK_ON_A_LADDER: &Entry = &TABLE[497];
 
     /// work with the other hand alone: from the day of desk work with the sling on: a statement.
-    pub const WORK_WITH_ONE_HAND: &Entry = &TABLE[419];
+    pub const WORK_WITH_ONE_HAND: &Entry = &TABLE[498];
 
     /// first day on which the wound may be wet without a watertight cover, once healed: day 10.
-    pub const WOUND_DRY_UNTIL: &Entry = &TABLE[420];
+    pub const WOUND_DRY_UNTIL: &Entry = &TABLE[499];
 
     /// same day: spreading redness, pus, heat, swelling or opening of the wound, a stain past the edge of the dressing: a statement.
-    pub const WOUND_SIGNS_SAME_DAY: &Entry = &TABLE[421];
+    pub const WOUND_SIGNS_SAME_DAY: &Entry = &TABLE[500];
 
     /// first day of the wound visit: day 10.
-    pub const WOUND_VISIT_FROM: &Entry = &TABLE[422];
+    pub const WOUND_VISIT_FROM: &Entry = &TABLE[501];
 
     /// last day of the wound visit: day 14.
-    pub const WOUND_VISIT_UNTIL: &Entry = &TABLE[423];
+    pub const WOUND_VISIT_UNTIL: &Entry = &TABLE[502];
 }

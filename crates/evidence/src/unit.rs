@@ -64,6 +64,16 @@ units! {
     Minutes = "min",
     /// Years of age, or of follow-up.
     Years = "years",
+    /// A length as a part of stature.
+    OfStature = "of stature",
+    /// A mass as a part of body mass.
+    OfBodyMass = "of body mass",
+    /// A length as a part of a segment's length.
+    OfSegment = "of segment",
+    /// Newton meters of a moment.
+    NewtonMeters = "Nm",
+    /// Meters in a second, in a second.
+    Acceleration = "m/s2",
     /// A number of things: tendons, visits, calls.
     Count = "count",
     /// No unit: a ratio, or an entry that holds a statement and no number.

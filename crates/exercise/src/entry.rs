@@ -3,7 +3,9 @@
 use diagnostic::Span;
 use quantity::Degrees;
 
-use crate::{Demand, Equipment, Kind, MuscleActivity, Occasion, OtherArm, Posture, Purpose, SlingDuring, Supervision};
+use crate::{
+    Demand, Equipment, Kind, MuscleActivity, Occasion, OtherArm, Positions, Posture, Purpose, SlingDuring, Supervision,
+};
 
 /// One exercise, activity, care pose or visit test.
 #[derive(Debug, Clone)]
@@ -37,6 +39,8 @@ pub struct Entry {
     /// The pose, held against the resting allowance and not against the limits:
     /// every care entry, and activities such as sleeping or dressing with the arm at rest.
     pub resting: Option<Resting>,
+    /// Where the body is at the start and at the end; every exercise and every visit test has them.
+    pub positions: Option<Positions>,
     /// Where the degrees, loads and efforts come from.
     pub evidence: Vec<&'static evidence::Entry>,
     /// Where it was written.

@@ -13,19 +13,27 @@ mod catalogue;
 mod check;
 mod demand;
 mod entry;
+mod load;
 mod muscle;
+mod pose;
+mod pose_reader;
+mod pose_words;
 mod reader;
 mod reader_demand;
 mod reader_dose;
 mod shipped;
 mod words;
 
+pub use body::Posture;
 pub use catalogue::{Catalogue, read};
 pub use demand::{Amount, Demand};
 pub use entry::{Dose, Entry, Resting};
+pub use load::{Beyond, Load, NoLoad, Whose};
 pub use muscle::{ActivityClass, Measured, MuscleActivity};
+pub use pose::{Hold, Positions};
+pub use pose_words::{BladeHold, Elbow, Forearm, Other, Trunk, Turn, UpperArm, Weight, Wrist};
 pub use shipped::{SHIPPED, shipped};
-pub use words::{Equipment, Kind, Occasion, OtherArm, Posture, Purpose, SlingDuring, Supervision};
+pub use words::{Equipment, Kind, Occasion, OtherArm, Purpose, SlingDuring, Supervision};
 
 #[cfg(test)]
 mod tests;

@@ -5,6 +5,7 @@ use document::{Table, nearest};
 use quantity::Degrees;
 
 use crate::check::{self, Number};
+use crate::pose_reader;
 use crate::reader_demand::{angle, demands};
 use crate::reader_dose::dose;
 use crate::{
@@ -44,6 +45,7 @@ pub(crate) fn entry(kind: Kind, mut table: Table<'_>, sink: &mut Sink) -> Option
         Kind::Exercise | Kind::Test => false,
     };
     let resting = if rests { resting(&mut table, &mut numbers, sink) } else { None };
+    let positions = pose_reader::positions(kind, &mut table, (sink.errors() == before).then_some(&operated[..]), sink);
     let dose = if kind == Kind::Exercise { dose(&mut table, sink) } else { None };
     let muscle = if kind == Kind::Care { MuscleActivity::default() } else { muscle(&mut table, sink) };
     let evidence = cited(&mut table, sink);
@@ -84,6 +86,7 @@ pub(crate) fn entry(kind: Kind, mut table: Table<'_>, sink: &mut Sink) -> Option
         dose,
         muscle,
         resting,
+        positions,
         evidence,
         span,
     })

@@ -3,6 +3,8 @@ use diagnostic::{FileId, Sink, Sources};
 use crate::{Catalogue, read, shipped};
 
 mod bad_files;
+mod loads;
+mod poses;
 mod shipped_catalogue;
 mod texts;
 

@@ -49,28 +49,6 @@ body::words! {
 }
 
 body::words! {
-    /// How the body is placed.
-    Posture {
-        /// Standing.
-        Standing = "standing",
-        /// Sitting.
-        Sitting = "sitting",
-        /// Lying on the back.
-        LyingOnTheBack = "lying on the back",
-        /// Lying on the side that was not operated.
-        LyingOnTheSoundSide = "lying on the sound side",
-        /// Lying on the operated side; an activity only, never an exercise.
-        LyingOnTheOperatedSide = "lying on the operated side",
-        /// Lying on the front.
-        LyingOnTheFront = "lying on the front",
-        /// Standing, the trunk bent forward.
-        BentForward = "bent forward",
-        /// On the knees or on hands and knees.
-        Kneeling = "kneeling",
-    }
-}
-
-body::words! {
     /// Things people have at home, or that a sport needs.
     Equipment {
         /// A light stick about as long as an arm's span.

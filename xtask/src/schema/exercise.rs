@@ -1,7 +1,10 @@
 //! The catalogue: exercises, daily activities, care poses and visit tests.
 
-use body::{Joint, Mode, Movement, Position};
-use exercise::{Equipment, Occasion, OtherArm, Posture, Purpose, SlingDuring, Supervision};
+use body::{Fingers, Joint, Mode, Movement, Position};
+use exercise::{
+    BladeHold, Elbow, Equipment, Forearm, Occasion, Other, OtherArm, Posture, Purpose, SlingDuring, Supervision, Trunk,
+    Turn, UpperArm, Weight, Wrist,
+};
 use serde_json::{Value, json};
 
 use super::shape::{
@@ -18,14 +21,24 @@ pub fn schema() -> Value {
         &[
             (
                 "exercise",
-                list(entry(&["id", "purpose", "posture", "other_arm", "supervision", "sling", "demands", "dose"])),
+                list(entry(&[
+                    "id",
+                    "purpose",
+                    "posture",
+                    "other_arm",
+                    "supervision",
+                    "sling",
+                    "demands",
+                    "positions",
+                    "dose",
+                ])),
             ),
             ("activity", list(entry(&["id", "posture", "sling"]))),
             (
                 "care",
                 list(entry(&["id", "posture", "sling", "elevation", "rotation_internal", "rotation_external", "for"])),
             ),
-            ("test", list(entry(&["id", "posture", "demands"]))),
+            ("test", list(entry(&["id", "posture", "demands", "positions"]))),
         ],
     );
     with_definitions(
@@ -71,12 +84,36 @@ fn entry(required: &[&str]) -> Value {
                 "muscle",
                 table(&[], &[("supraspinatus", muscle()), ("infraspinatus", muscle()), ("subscapularis", muscle())]),
             ),
+            ("positions", positions()),
             ("elevation", angle()),
             ("rotation_internal", angle()),
             ("rotation_external", angle()),
             ("for", words(Occasion::WORDS)),
             ("evidence", list(defined("evidence"))),
         ],
+    )
+}
+
+/// The body at the start and at the end; no degrees stand here, they are those of the demands.
+fn positions() -> Value {
+    let hold = || {
+        table(
+            &[],
+            &[
+                ("trunk", words(Trunk::WORDS)),
+                ("upper_arm", words(UpperArm::WORDS)),
+                ("turn", words(Turn::WORDS)),
+                ("elbow", words(Elbow::WORDS)),
+                ("forearm", words(Forearm::WORDS)),
+                ("wrist", words(Wrist::WORDS)),
+                ("fingers", words(Fingers::WORDS)),
+                ("blade", words(BladeHold::WORDS)),
+            ],
+        )
+    };
+    table(
+        &["weight", "start", "end"],
+        &[("weight", words(Weight::WORDS)), ("other", words(Other::WORDS)), ("start", hold()), ("end", hold())],
     )
 }
 

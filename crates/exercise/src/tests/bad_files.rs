@@ -15,6 +15,7 @@ other_arm = "none"
 supervision = "home"
 sling = "off"
 demands = [ { joint = "shoulder", movement = "forward elevation", mode = "passive", from = "40 deg", to = "limit", most = "180 deg" } ]
+positions = { weight = "carried", start = { upper_arm = "forward elevation", elbow = "on the table" }, end = { trunk = "over the table" } }
 dose = { sets = 1, repetitions = 10, hold_s = 5, times_per_day = 3, evidence = ["dose-stick-repetitions", "dose-one-set", "dose-short-hold", "dose-stick-times"] }
 muscle = { supraspinatus = "emg-table-slide-supraspinatus" }
 evidence = ["table-slide-start", "range-elevation-most"]

@@ -1,0 +1,148 @@
+//! Degrees in the words of a household: how high the hand comes.
+
+use evidence::{Entry, ids};
+use quantity::{Degrees, Millimeters};
+
+use crate::angle::Angle;
+use crate::table::straight_arm;
+use crate::words;
+
+words! {
+    /// A place of the body that everybody can find on it, from low to high.
+    Landmark {
+        /// The knee.
+        Knee = "knee",
+        /// The hip.
+        Hip = "hip",
+        /// The belly button.
+        BellyButton = "belly button",
+        /// The middle of the chest.
+        Chest = "chest",
+        /// The top of the shoulder.
+        Shoulder = "shoulder",
+        /// The chin.
+        Chin = "chin",
+        /// The eyes.
+        Eyes = "eyes",
+        /// The top of the head.
+        TopOfHead = "top of the head",
+    }
+}
+
+/// A height above the floor, of somebody who stands upright.
+///
+/// # Units and shape
+/// As a part of stature, so that it holds for every size until a stature is known.
+#[derive(Debug, Clone, Copy, PartialEq, PartialOrd)]
+pub struct Height(f64);
+
+impl Height {
+    /// As a part of stature.
+    pub const fn of_stature(self) -> f64 {
+        self.0
+    }
+
+    /// Above the floor, for somebody of this stature.
+    pub fn above_floor(self, stature: Millimeters) -> Millimeters {
+        Millimeters::from_steps((self.0 * f64::from(stature.steps())).round() as i32)
+    }
+
+    /// Of the hand, when a straight arm is raised in any plane of an upright trunk.
+    ///
+    /// # Units and shape
+    /// `elevation` is humerus against thorax, from 0 to 180. The hand is the middle of its grip.
+    ///
+    /// # Source
+    /// `shoulder-center-height` (own choice), `upper-arm-length`, `forearm-length`, `grip-center` (own choice). That
+    /// the shoulder rises as the arm does is left out, so the height told is rather too low than too high.
+    pub fn of_hand(elevation: Angle) -> Self {
+        Self(ids::SHOULDER_CENTER_HEIGHT.number() - straight_arm() * elevation.cos())
+    }
+}
+
+impl Landmark {
+    /// Its height.
+    pub fn height(self) -> Height {
+        let entry: &Entry = match self {
+            Self::Knee => ids::KNEE_HEIGHT,
+            Self::Hip => ids::HIP_HEIGHT,
+            Self::BellyButton => ids::NAVEL_HEIGHT,
+            Self::Chest => ids::CHEST_HEIGHT,
+            Self::Shoulder => ids::ACROMION_HEIGHT,
+            Self::Chin => ids::CHIN_HEIGHT,
+            Self::Eyes => ids::EYE_HEIGHT,
+            Self::TopOfHead => return Height(1.0),
+        };
+        Height(entry.number())
+    }
+
+    /// The highest place that a hand may be kept below so that the arm stays within an elevation.
+    ///
+    /// # Method
+    /// The highest landmark no higher than the hand of a straight arm at that elevation: who keeps the hand no
+    /// higher than it stays within the limit. A level arm counts as shoulder height, as everybody says, although
+    /// the joint lies a hand's breadth lower than the top of the shoulder. A bent elbow can lift the hand without
+    /// the upper arm, so the words bound more than the limit does, never less. `None` under every landmark.
+    ///
+    /// # Example
+    /// ```
+    /// use body::Landmark;
+    /// use quantity::Degrees;
+    /// assert_eq!(Landmark::within(Degrees::whole(60)), Some(Landmark::BellyButton));
+    /// assert_eq!(Landmark::within(Degrees::whole(90)), Some(Landmark::Shoulder));
+    /// assert_eq!(Landmark::within(Degrees::whole(110)), Some(Landmark::Chin));
+    /// ```
+    pub fn within(elevation: Degrees) -> Option<Self> {
+        let hand = Height::of_hand(elevation.into());
+        let level = Height::of_hand(LEVEL);
+        Self::ALL.iter().rev().copied().find(|&mark| match mark {
+            Self::Shoulder => level <= hand,
+            _ => mark.height() <= hand,
+        })
+    }
+}
+
+const LEVEL: Angle = Angle::from_degrees(90.0); // not medical: a right angle
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn landmarks_stand_in_the_order_of_their_heights() {
+        for pair in Landmark::ALL.windows(2) {
+            assert!(pair[0].height() < pair[1].height(), "{} {}", pair[0], pair[1]);
+        }
+    }
+
+    #[test]
+    fn a_hand_kept_below_its_landmark_stays_within_the_limit() {
+        // Whatever elevation a straight arm has while its hand is at or below the landmark, it is within the limit.
+        for limit in 0..=180 {
+            // not medical: every whole degree of the arc
+            let Some(mark) = Landmark::within(Degrees::whole(limit)) else { continue };
+            if mark == Landmark::Shoulder {
+                assert!(limit >= 90); // not medical: a level arm
+                continue;
+            }
+            for elevation in 0..=180 {
+                // not medical: every whole degree of the arc
+                let hand = Height::of_hand(Angle::from_degrees(f64::from(elevation)));
+                assert!(hand > mark.height() || elevation <= limit, "{mark} lets {elevation} through at {limit}");
+            }
+        }
+    }
+
+    #[test]
+    fn higher_limits_never_name_a_lower_place() {
+        let marks: Vec<_> = (0..=180).map(|limit| Landmark::within(Degrees::whole(limit))).collect(); // not medical: the arc
+        assert!(marks.windows(2).all(|pair| pair[0] <= pair[1]));
+        assert_eq!(marks[0], Some(Landmark::Knee));
+    }
+
+    #[test]
+    fn a_stature_makes_centimeters_of_it() {
+        let floor = Landmark::BellyButton.height().above_floor(Millimeters::whole(1750)); // not medical: a stature
+        assert_eq!(floor, Millimeters::from_steps(10535)); // not medical: 0.602 of it
+    }
+}
