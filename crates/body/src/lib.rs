@@ -29,7 +29,7 @@ pub use arm::{Arm, Blade, Fingers, Shoulder};
 pub use household::{Height, Landmark};
 pub use key::{ALL_KEYS, Key, KeyError};
 pub use load::{HangingArm, Moment, Moments, Peak, Spread};
-pub use person::{Person, PersonError};
+pub use person::{Person, PersonError, accepted_mass, accepted_stature};
 pub use pose::Pose;
 pub use posture::Posture;
 pub use rotation::{Rotation, Vector};

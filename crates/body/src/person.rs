@@ -34,6 +34,25 @@ pub enum PersonError {
     },
 }
 
+/// A stature that the model takes.
+///
+/// # Errors
+/// Outside the accepted range: own choice, `stature-least` to `stature-most`.
+pub fn accepted_stature(stature: Millimeters) -> Result<Millimeters, PersonError> {
+    let [least, most] = [ids::STATURE_LEAST.millimeters(), ids::STATURE_MOST.millimeters()];
+    let accepted = (least..=most).contains(&stature);
+    if accepted { Ok(stature) } else { Err(PersonError::Stature { least, most }) }
+}
+
+/// A body mass that the model takes.
+///
+/// # Errors
+/// Outside the accepted range: own choice, `body-mass-least` to `body-mass-most`.
+pub fn accepted_mass(mass: Kilograms) -> Result<Kilograms, PersonError> {
+    let [least, most] = [ids::BODY_MASS_LEAST.kilograms(), ids::BODY_MASS_MOST.kilograms()];
+    if (least..=most).contains(&mass) { Ok(mass) } else { Err(PersonError::Mass { least, most }) }
+}
+
 impl Person {
     /// Somebody of this stature and mass.
     ///
@@ -41,16 +60,10 @@ impl Person {
     /// A stature or mass outside the accepted range: nothing is computed for a slip of the pen.
     ///
     /// # Source
-    /// The ranges: own choice, `stature-least`, `stature-most`, `body-mass-least`, `body-mass-most`.
+    /// [`accepted_stature`] and [`accepted_mass`].
     pub fn new(stature: Millimeters, mass: Kilograms, table: SegmentTable) -> Result<Self, PersonError> {
-        let [least, most] = [ids::STATURE_LEAST.millimeters(), ids::STATURE_MOST.millimeters()];
-        if stature < least || stature > most {
-            return Err(PersonError::Stature { least, most });
-        }
-        let [least, most] = [ids::BODY_MASS_LEAST.kilograms(), ids::BODY_MASS_MOST.kilograms()];
-        if mass < least || mass > most {
-            return Err(PersonError::Mass { least, most });
-        }
+        accepted_stature(stature)?;
+        accepted_mass(mass)?;
         Ok(Self { stature, mass, table })
     }
 

@@ -2218,13 +2218,13 @@ static TABLE: [Entry; 503] = [
         ..Entry::new("stature-most", "body", "greatest stature the model takes", Unit::Millimeters, HowKnown::OwnChoice)
     },
     Entry {
-        value: Some(1.5),
-        ..Entry::new("step-of-load", "body", "times the heaviest exercise of the stages before, from which a step in load is told", Unit::None, HowKnown::OwnChoice)
+        value: Some(1.75),
+        ..Entry::new("step-of-load", "body", "times the heaviest exercise of all days before, beyond which a step in load is told", Unit::None, HowKnown::OwnChoice)
     },
     Entry {
-        value: Some(50.0),
-        note: Some("From carried to own weight is always a large step; it is the step the stage is for."),
-        ..Entry::new("step-of-load-floor", "body", "part of the straight arm's moment below which no step in load is told", Unit::Percent, HowKnown::OwnChoice)
+        value: Some(100.0),
+        note: Some("From a carried arm to its own weight is the step that an active stage is for; only what is heavier is looked at."),
+        ..Entry::new("step-of-load-floor", "body", "part of the moment of the own straight arm held level that counts as reached from the start", Unit::Percent, HowKnown::OwnChoice)
     },
     Entry {
         sources: &["DO", "UH", "UHS"],
@@ -3896,10 +3896,10 @@ pub mod ids {
     /// greatest stature the model takes: 2300 mm.
     pub const STATURE_MOST: &Entry = &TABLE[426];
 
-    /// times the heaviest exercise of the stages before, from which a step in load is told: 1.5.
+    /// times the heaviest exercise of all days before, beyond which a step in load is told: 1.75.
     pub const STEP_OF_LOAD: &Entry = &TABLE[427];
 
-    /// part of the straight arm's moment below which no step in load is told: 50 %.
+    /// part of the moment of the own straight arm held level that counts as reached from the start: 100 %.
     pub const STEP_OF_LOAD_FLOOR: &Entry = &TABLE[428];
 
     /// stick-assisted elevation is given without a measured value for infraspinatus: a statement.

@@ -106,15 +106,20 @@ impl Entry {
             Whose::Anybody(tables) => (anybody(), tables),
         };
         let in_hand = held.unwrap_or_default();
+        let greatest = |person| {
+            Moments::greatest_between(person, &start, &end, in_hand, |moments| match positions.weight {
+                Weight::Forearm => moments.turning,
+                Weight::Own | Weight::Shared | Weight::Carried => moments.shoulder,
+            })
+        };
         let of = |table| {
             let person = person.by(table);
-            let peak = Moments::greatest_between(person, &start, &end, in_hand).moments;
-            let moment = if positions.weight == Weight::Forearm { peak.turning } else { peak.shoulder };
+            let moment = greatest(person).moment;
             let ratio = moment.over(Moments::straight_level_arm(person).shoulder).unwrap_or(0.0);
             OfTable { ratio, moment: matches!(whose, Whose::Known { .. }).then_some(moment) }
         };
         let first = tables.first().copied().ok_or(NoLoad::NoTable)?;
-        let peak = Moments::greatest_between(person.by(first), &start, &end, in_hand);
+        let peak = greatest(person.by(first));
         Ok(Load {
             by_table: tables.iter().copied().map(of).collect(),
             elevation: Pose::between(&start, &end, peak.at).operated.shoulder.elevation,

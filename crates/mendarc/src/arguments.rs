@@ -43,6 +43,12 @@ pub enum Command {
         after_help = CAUTIONS
     )]
     May(May),
+    /// Put the exercises in the order of what they ask the shoulder to hold against gravity
+    #[command(
+        before_help = "Examples:\n  mendarc ladder record.toml\n  mendarc ladder --stature-cm 175 --mass-kg 80 --sex male",
+        after_help = CAUTIONS
+    )]
+    Ladder(Ladder),
     /// Say what changes for the patient between two records, protocols or prescriptions
     #[command(
         before_help = "Examples:\n  mendarc compare before.toml after.toml\n  mendarc compare protocols/cuff/staged.toml protocols/cuff/delayed.toml\n  mendarc compare protocols/cuff edited/cuff\n  mendarc compare old/prescription.json new/prescription.json\n  mendarc compare record.toml --questions",
@@ -153,6 +159,37 @@ pub struct May {
     /// Print one JSON document
     #[arg(long)]
     pub json: bool,
+}
+
+#[derive(Debug, Args)]
+pub struct Ladder {
+    /// The operative record: the exercises this patient will meet, stage by stage
+    #[arg(required_unless_present_all = ["stature_cm", "mass_kg"])]
+    pub record: Option<PathBuf>,
+    /// Height in centimeters, where the record has none
+    #[arg(long, value_name = "N", allow_hyphen_values = true)]
+    pub stature_cm: Option<String>,
+    /// Body mass in kilograms, where the record has none
+    #[arg(long, value_name = "N", allow_hyphen_values = true)]
+    pub mass_kg: Option<String>,
+    /// Whose table of segments; without it both are used and the range is told
+    #[arg(long)]
+    pub sex: Option<SexWord>,
+    /// The surgeon's settings
+    #[arg(long, value_name = "FILE")]
+    pub settings: Option<PathBuf>,
+    /// Another protocol than the default
+    #[arg(long, value_name = "ID")]
+    pub protocol: Option<String>,
+    /// Print one JSON document
+    #[arg(long)]
+    pub json: bool,
+}
+
+#[derive(Debug, Clone, Copy, ValueEnum)]
+pub enum SexWord {
+    Male,
+    Female,
 }
 
 #[derive(Debug, Args)]

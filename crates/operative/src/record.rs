@@ -3,7 +3,7 @@
 use body::{Movement, Position, Side};
 use diagnostic::{Span, Spanned};
 use jiff::civil::Date;
-use quantity::{Degrees, Millimeters, PostoperativeDay};
+use quantity::{Degrees, Kilograms, Millimeters, PostoperativeDay};
 
 use crate::words::{
     Activity, Approach, BeyondDelayed, Biceps, Labrum, OtherShoulder, Part, Procedure, Repair, Sex, StiffShoulder,
@@ -40,6 +40,10 @@ pub struct Patient {
     pub sex: Option<Spanned<Sex>>,
     /// The arm the patient writes with.
     pub dominant_arm: Option<Spanned<Side>>,
+    /// Height; only what an arm weighs and how high a hand comes depends on it.
+    pub stature: Option<Spanned<Millimeters>>,
+    /// Body mass; only what an arm weighs depends on it.
+    pub mass: Option<Spanned<Kilograms>>,
 }
 
 /// What was found and done.

@@ -14,6 +14,7 @@ use crate::checked;
 use crate::choose;
 use crate::dated::Dated;
 use crate::goals;
+use crate::ladder;
 use crate::lines;
 use crate::loosen;
 use crate::moves::{BackTo, Moves};
@@ -101,6 +102,9 @@ pub fn prescribe(case: &Case<'_>, sink: &mut Sink) -> Option<Prescription> {
         let mut own_sink = Sink::new();
         let prescription = compose(case, context, opened, extras, &mut own_sink);
         checked::refuse(&checked::faults(case, context, extras, &prescription), &mut own_sink);
+        for step in ladder::steep_steps(&prescription, case.catalogue, ladder::whose(case.record)) {
+            own_sink.push(step.warning());
+        }
         (prescription, own_sink)
     });
     let (prescription, own_sink) = prescription?;

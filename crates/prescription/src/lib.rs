@@ -7,6 +7,7 @@
 #![deny(missing_docs)]
 
 pub mod compare;
+pub mod ladder;
 
 mod answers;
 mod cautions;

@@ -8,7 +8,7 @@ use operative::{
 };
 use serde_json::{Value, json};
 
-use super::shape::{angle, boolean, date, day, file, length, list, table, text, whole, words};
+use super::shape::{angle, boolean, date, day, file, length, list, load, table, text, whole, words};
 
 /// The schema of a record.
 pub fn schema() -> Value {
@@ -43,7 +43,14 @@ pub fn schema() -> Value {
 fn patient() -> Value {
     table(
         &["birth_date"],
-        &[("id", text()), ("birth_date", date()), ("sex", words(Sex::WORDS)), ("dominant_arm", words(Side::WORDS))],
+        &[
+            ("id", text()),
+            ("birth_date", date()),
+            ("sex", words(Sex::WORDS)),
+            ("dominant_arm", words(Side::WORDS)),
+            ("stature", length()),
+            ("mass", load()),
+        ],
     )
 }
 

@@ -6,6 +6,7 @@ mod explain;
 mod family_folder;
 mod first_days;
 mod inputs;
+mod ladder;
 mod may;
 mod papers;
 mod prescribe;
@@ -24,6 +25,7 @@ pub fn run() -> Outcome {
             Command::Prescribe(arguments) => prescribe::run(&arguments),
             Command::FirstDays(arguments) => first_days::run(&arguments),
             Command::May(arguments) => may::run(&arguments),
+            Command::Ladder(arguments) => ladder::run(&arguments),
             Command::Compare(arguments) => compare::run(&arguments),
             Command::Check(arguments) => check::run(&arguments),
             Command::Explain(arguments) => explain::run(&arguments),

@@ -3,6 +3,7 @@
 pub mod check;
 pub mod comparison;
 mod diagnostics;
+pub mod ladder;
 mod prescription;
 mod reason;
 pub mod stored;

@@ -3,6 +3,7 @@
 pub mod check;
 pub mod compare;
 pub mod dates;
+pub mod ladder;
 pub mod may;
 pub mod paint;
 pub mod prescription;

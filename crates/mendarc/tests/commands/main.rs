@@ -7,6 +7,7 @@ mod compare;
 mod documents;
 mod files;
 mod folder;
+mod ladder;
 mod runs;
 mod sheets;
 mod status;

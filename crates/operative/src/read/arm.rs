@@ -1,9 +1,10 @@
 //! The patient, the arm that has to help, the risks and the surgeon's answers.
 
-use body::Side;
+use body::{PersonError, Side};
 use diagnostic::{Diagnostic, Sink, Spanned};
-use document::Table;
+use document::{Table, Value};
 use evidence::ids;
+use quantity::{Kilograms, Millimeters};
 
 use super::require_table;
 use crate::record::{OtherArm, Patient, Risk, SurgeonAnswers};
@@ -18,8 +19,35 @@ pub(super) fn patient(top: &mut Table<'_>, sink: &mut Sink) -> Option<Patient> {
     let birth_date = table.require("birth_date", sink).and_then(|value| value.date(sink));
     let sex = table.word("sex", Sex::WORDS, sink);
     let dominant_arm = table.word("dominant_arm", Side::WORDS, sink);
+    let stature = table.take("stature").and_then(|value| stature(value, sink));
+    let mass = table.take("mass").and_then(|value| mass(value, sink));
     table.finish(sink);
-    Some(Patient { id, birth_date: birth_date?, sex, dominant_arm })
+    Some(Patient { id, birth_date: birth_date?, sex, dominant_arm, stature, mass })
+}
+
+fn stature(value: Value<'_>, sink: &mut Sink) -> Option<Spanned<Millimeters>> {
+    let stature = value.quantity("length", "172 cm", Millimeters::parse, sink)?;
+    match body::accepted_stature(stature.value) {
+        Ok(_) => Some(stature),
+        Err(refusal) => refuse("stature", &stature, refusal, sink),
+    }
+}
+
+fn mass(value: Value<'_>, sink: &mut Sink) -> Option<Spanned<Kilograms>> {
+    let mass = value.quantity("mass", "70 kg", Kilograms::parse, sink)?;
+    match body::accepted_mass(mass.value) {
+        Ok(_) => Some(mass),
+        Err(refusal) => refuse("body mass", &mass, refusal, sink),
+    }
+}
+
+fn refuse<T>(what: &str, at: &Spanned<T>, refusal: PersonError, sink: &mut Sink) -> Option<Spanned<T>> {
+    sink.push(
+        Diagnostic::error("out-of-range", format!("nobody has this {what}"))
+            .at(at.span)
+            .help(format!("{refusal}; where it was not measured, leave the key out")),
+    );
+    None
 }
 
 fn id_is_fit(id: &Spanned<String>, sink: &mut Sink) -> bool {

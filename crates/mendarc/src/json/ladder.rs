@@ -1,0 +1,246 @@
+//! The document of `ladder`.
+
+use ::diagnostic::{Diagnostic as Found, Sources};
+use ::prescription::ladder::{Agreement, Rung, Step, agreement};
+use body::{Moments, SegmentTable, Spread};
+use exercise::{Measured, NoLoad, Whose};
+use schemars::JsonSchema;
+use serde::Serialize;
+
+use super::{Diagnostic, diagnostics, to_text, usual_cautions};
+use crate::shelf::Shelf;
+use crate::view::ladder::Told;
+
+/// The schema of this document.
+pub const SCHEMA: &str = "mendarc.ladder/1";
+
+/// Exercises by what they ask an arm to hold against gravity.
+#[derive(Debug, Serialize, JsonSchema)]
+pub struct Ladder<'a> {
+    pub schema: &'a str,
+    /// Null where stature or body mass is not known.
+    pub person: Option<Whom>,
+    /// The published tables of segments that were used.
+    pub tables: Vec<&'static str>,
+    /// The moment of the straight arm held level, in newton meters; null where nobody in particular is asked about.
+    pub straight_level_arm_nm: Option<Range>,
+    /// The same by the handbook's table of cadavers, kept as a check.
+    pub straight_level_arm_check_nm: Option<f64>,
+    /// Lightest first; with a record each stage's exercises stand together.
+    pub exercises: Vec<Exercise>,
+    pub steps: Vec<SteepStep>,
+    pub agreement: Vec<Agrees>,
+    pub cautions: Vec<String>,
+    pub diagnostics: Vec<Diagnostic>,
+}
+
+#[derive(Debug, Serialize, JsonSchema)]
+pub struct Whom {
+    pub stature_cm: f64,
+    pub mass_kg: f64,
+}
+
+/// What the tables, and a weight that is partly carried, leave open.
+#[derive(Debug, Serialize, JsonSchema)]
+pub struct Range {
+    pub low: f64,
+    pub high: f64,
+}
+
+#[derive(Debug, Serialize, JsonSchema)]
+pub struct Exercise {
+    pub id: String,
+    pub title: String,
+    pub stage: Option<String>,
+    /// The first postoperative day of this, its heaviest form in the stage.
+    pub from_day: Option<u16>,
+    /// Whose muscles hold the arm: own, forearm, shared, carried.
+    pub weight: Option<&'static str>,
+    pub held_kg: Option<f64>,
+    /// The greatest gravitational moment at the shoulder that the arm's own muscles hold; the middle of its range.
+    pub peak_moment_nm: Option<f64>,
+    pub peak_moment_range_nm: Option<Range>,
+    /// The same as a multiple of the own straight arm held level.
+    pub relative: Option<f64>,
+    pub relative_range: Option<Range>,
+    /// The same if nothing were carried.
+    pub relative_uncarried: Option<f64>,
+    /// How far up the arm is where it is heaviest.
+    pub at_elevation_deg: Option<f64>,
+    /// Why there is no number.
+    pub not_known: Option<&'static str>,
+    /// What asks something of the shoulder that gravity does not tell.
+    pub beyond_gravity: Vec<&'static str>,
+    pub muscles: Muscles,
+}
+
+/// Null is "not measured".
+#[derive(Debug, Serialize, JsonSchema)]
+pub struct Muscles {
+    pub supraspinatus: Option<Activity>,
+    pub infraspinatus: Option<Activity>,
+    pub subscapularis: Option<Activity>,
+}
+
+#[derive(Debug, Serialize, JsonSchema)]
+pub struct Activity {
+    pub class: &'static str,
+    pub evidence: &'static str,
+    /// Set where nobody here has read the source.
+    pub mark: Option<&'static str>,
+}
+
+/// A day from which the heaviest exercise is much heavier than any before.
+#[derive(Debug, Serialize, JsonSchema)]
+pub struct SteepStep {
+    pub day: u16,
+    pub stage: String,
+    pub exercise: String,
+    pub relative: f64,
+    pub before: Option<Before>,
+    pub factor: f64,
+}
+
+#[derive(Debug, Serialize, JsonSchema)]
+pub struct Before {
+    pub exercise: String,
+    pub relative: f64,
+}
+
+/// How far the order by weight agrees with muscle activity.
+#[derive(Debug, Serialize, JsonSchema)]
+pub struct Agrees {
+    pub muscle: &'static str,
+    pub exercises: usize,
+    pub pairs_that_agree: usize,
+    pub pairs_that_disagree: usize,
+    pub pairs_that_tell_nothing: usize,
+    pub out_of_order: Vec<Misplaced>,
+}
+
+/// An exercise that works the muscle harder than a heavier one does.
+#[derive(Debug, Serialize, JsonSchema)]
+pub struct Misplaced {
+    pub exercise: String,
+    pub relative: f64,
+    pub class: &'static str,
+    pub heavier: String,
+    pub heavier_relative: f64,
+    pub heavier_class: &'static str,
+    pub why: &'static str,
+}
+
+/// The document.
+pub fn document(told: &Told<'_>, shelf: &Shelf, found: &[Found], sources: &Sources) -> String {
+    let (person, tables) = match told.whose {
+        Whose::Known { person, tables } => (Some(person), tables),
+        Whose::Anybody(tables) => (None, tables),
+    };
+    let level = person.and_then(|person| {
+        let of = |table: &SegmentTable| Moments::straight_level_arm(person.by(*table)).shoulder.newton_meters();
+        Spread::of(tables.iter().map(of))
+    });
+    to_text(&Ladder {
+        schema: SCHEMA,
+        person: person
+            .map(|person| Whom { stature_cm: person.stature().number() / 10.0, mass_kg: person.mass().number() }),
+        tables: tables.iter().map(|table| table.name()).collect(),
+        straight_level_arm_nm: level.map(range),
+        straight_level_arm_check_nm: person.map(|person| {
+            rounded(Moments::straight_level_arm(person.by(SegmentTable::Cadavers)).shoulder.newton_meters())
+        }),
+        exercises: told.rungs.iter().map(|rung| exercise(rung, shelf)).collect(),
+        steps: told.steps.iter().map(step).collect(),
+        agreement: agreement(told.rungs).iter().map(agrees).collect(),
+        cautions: usual_cautions(),
+        diagnostics: diagnostics::all(found, sources),
+    })
+}
+
+fn exercise(rung: &Rung<'_>, shelf: &Shelf) -> Exercise {
+    let load = rung.load.as_ref().ok();
+    let moment = load.and_then(exercise::Load::moment_nm);
+    Exercise {
+        id: rung.entry.id.clone(),
+        title: shelf.title(&rung.entry.id),
+        stage: rung.stage.map(str::to_owned),
+        from_day: rung.from_day.map(quantity::PostoperativeDay::count),
+        weight: rung.entry.positions.map(|positions| positions.weight.name()),
+        held_kg: rung.held.map(quantity::Kilograms::number),
+        peak_moment_nm: moment.map(|moment| rounded(moment.middle())),
+        peak_moment_range_nm: moment.map(range),
+        relative: load.map(|load| rounded(load.middle())),
+        relative_range: load.map(|load| range(load.ratio())),
+        relative_uncarried: load.map(|load| rounded(load.uncarried().middle())),
+        at_elevation_deg: load.map(|load| rounded(load.elevation.degrees())),
+        not_known: rung.load.as_ref().err().map(|why| not_known(*why)),
+        beyond_gravity: rung.entry.beyond_gravity().iter().map(|beyond| beyond.name()).collect(),
+        muscles: Muscles {
+            supraspinatus: activity(rung.entry.muscle.supraspinatus),
+            infraspinatus: activity(rung.entry.muscle.infraspinatus),
+            subscapularis: activity(rung.entry.muscle.subscapularis),
+        },
+    }
+}
+
+/// Why a load has no number.
+pub(crate) const fn not_known(why: NoLoad) -> &'static str {
+    match why {
+        NoLoad::MassUnknown => "a weight is held and the body mass is not known",
+        NoLoad::NoPoses | NoLoad::NoTable => "it has no poses",
+    }
+}
+
+fn activity(measured: Option<Measured>) -> Option<Activity> {
+    measured.map(|measured| Activity {
+        class: measured.class.name(),
+        evidence: measured.evidence.id,
+        mark: measured.evidence.how_known.mark(),
+    })
+}
+
+fn step(step: &Step) -> SteepStep {
+    SteepStep {
+        day: step.day.count(),
+        stage: step.stage.clone(),
+        exercise: step.exercise.clone(),
+        relative: rounded(step.ratio),
+        before: step
+            .before
+            .as_ref()
+            .map(|(exercise, ratio)| Before { exercise: exercise.clone(), relative: rounded(*ratio) }),
+        factor: rounded(step.factor),
+    }
+}
+
+fn agrees(found: &Agreement) -> Agrees {
+    Agrees {
+        muscle: found.muscle.name(),
+        exercises: found.measured,
+        pairs_that_agree: found.agree,
+        pairs_that_disagree: found.disagree,
+        pairs_that_tell_nothing: found.tied,
+        out_of_order: found
+            .out_of_order
+            .iter()
+            .map(|misplaced| Misplaced {
+                exercise: misplaced.exercise.clone(),
+                relative: rounded(misplaced.ratio),
+                class: misplaced.class.name(),
+                heavier: misplaced.heavier.clone(),
+                heavier_relative: rounded(misplaced.heavier_ratio),
+                heavier_class: misplaced.heavier_class.name(),
+                why: misplaced.why.name(),
+            })
+            .collect(),
+    }
+}
+
+fn range(spread: Spread) -> Range {
+    Range { low: rounded(spread.least), high: rounded(spread.most) }
+}
+
+/// To three places: finer than the tables agree.
+fn rounded(number: f64) -> f64 {
+    (number * 1000.0).round() / 1000.0
+}

@@ -1,0 +1,186 @@
+//! The exercises in the order of what they ask an arm to hold against gravity.
+
+mod agreement;
+mod steps;
+
+use std::collections::BTreeMap;
+
+use body::{Key, SegmentTable};
+use exercise::{Amount, Catalogue, Demand, Entry, Kind, Load, NoLoad, Whose};
+use operative::{Record, Sex};
+use plan::{Allowed, Bound, ExerciseLine, LimitRow, Prescription, SpanOfDays};
+use quantity::{Degrees, Kilograms, PostoperativeDay};
+
+pub use agreement::{Agreement, Muscle, OutOfOrder, Why, agreement};
+pub use steps::{Step, steep_steps};
+
+/// One exercise with what it weighs.
+#[derive(Debug, Clone)]
+pub struct Rung<'c> {
+    /// The exercise.
+    pub entry: &'c Entry,
+    /// The stage it belongs to; `None` for the catalogue as a whole.
+    pub stage: Option<&'c str>,
+    /// The first day of its heaviest form.
+    pub from_day: Option<PostoperativeDay>,
+    /// What is held in the hand.
+    pub held: Option<Kilograms>,
+    /// The load, or why it has no number.
+    pub load: Result<Load, NoLoad>,
+}
+
+impl Rung<'_> {
+    /// What it is put in order by; an unknown load counts as that of the empty hand, the least it can be.
+    pub fn middle(&self) -> Option<f64> {
+        self.load.as_ref().ok().map(Load::middle)
+    }
+}
+
+/// The tables of segments that may fit a record: one where sex is recorded as male or female, else both.
+pub fn tables_of(sex: Option<Sex>) -> &'static [SegmentTable] {
+    match sex {
+        Some(Sex::Male) => &[SegmentTable::Men],
+        Some(Sex::Female) => &[SegmentTable::Women],
+        Some(Sex::Other | Sex::Unknown) | None => &[SegmentTable::Men, SegmentTable::Women],
+    }
+}
+
+/// Whose arm a record tells of.
+pub fn whose(record: &Record) -> Whose<'static> {
+    let tables = tables_of(record.sex());
+    let recorded = record.patient.stature.zip(record.patient.mass);
+    let person = recorded.and_then(|(stature, mass)| {
+        let first = tables.first().copied()?;
+        body::Person::new(stature.value, mass.value, first).ok()
+    });
+    person.map_or(Whose::Anybody(tables), |person| Whose::Known { person, tables })
+}
+
+/// The whole catalogue, lightest first, each exercise as far and as heavy as it goes when everything is free.
+///
+/// # Units and shape
+/// Exercises without a number come last, in the catalogue's order.
+pub fn of_catalogue<'c>(catalogue: &'c Catalogue, whose: Whose<'_>) -> Vec<Rung<'c>> {
+    let widest = |demand: &Demand| demand.amount.greatest_angle().unwrap_or_default();
+    let mut rungs: Vec<Rung<'_>> = catalogue
+        .of(Kind::Exercise)
+        .map(|entry| {
+            let held = entry.heaviest_held();
+            Rung { entry, stage: None, from_day: None, held, load: entry.load(whose, held, widest) }
+        })
+        .collect();
+    sort(&mut rungs);
+    rungs
+}
+
+/// The exercises a prescription gives, stage by stage, lightest first within a stage.
+///
+/// # Units and shape
+/// Each exercise once in every stage it belongs to, in the heaviest form that stage reaches, with the first day of it.
+pub fn of_prescription<'c>(
+    prescription: &'c Prescription,
+    catalogue: &'c Catalogue,
+    whose: Whose<'c>,
+) -> Vec<Rung<'c>> {
+    let mut scale = Scale::new(catalogue, whose);
+    let mut all = Vec::new();
+    for stage in &prescription.stages {
+        let mut rungs: Vec<Rung<'c>> = Vec::new();
+        for span in prescription.spans.iter().filter(|span| span.stage == stage.id) {
+            for rung in scale.of_span(span) {
+                match rungs.iter_mut().find(|known| known.entry.id == rung.entry.id) {
+                    None => rungs.push(rung),
+                    Some(known) if is_heavier(&rung, known) => *known = rung,
+                    Some(_) => {}
+                }
+            }
+        }
+        sort(&mut rungs);
+        all.extend(rungs);
+    }
+    all
+}
+
+/// Weighs exercises, each form of one only once: most stay as they are from one run of days to the next.
+struct Scale<'c> {
+    catalogue: &'c Catalogue,
+    whose: Whose<'c>,
+    weighed: BTreeMap<Form<'c>, Result<Load, NoLoad>>,
+}
+
+/// An exercise at the angles and with the weight of a day.
+#[derive(PartialEq, Eq, PartialOrd, Ord)]
+struct Form<'c> {
+    id: &'c str,
+    held: Option<Kilograms>,
+    reaches: Vec<Degrees>,
+}
+
+impl<'c> Scale<'c> {
+    fn new(catalogue: &'c Catalogue, whose: Whose<'c>) -> Self {
+        Self { catalogue, whose, weighed: BTreeMap::new() }
+    }
+
+    /// The exercises of a run of days.
+    fn of_span(&mut self, span: &'c SpanOfDays) -> Vec<Rung<'c>> {
+        let catalogue = self.catalogue;
+        let lines = span.exercises.iter().filter_map(|line| Some((line, catalogue.get(&line.id)?)));
+        lines
+            .map(|(line, entry)| {
+                let held = line.load.or_else(|| fixed_load(entry));
+                let reach = |demand: &Demand| reach(entry, demand, line, &span.limits);
+                let form = Form { id: &entry.id, held, reaches: entry.demands.iter().map(reach).collect() };
+                let whose = self.whose;
+                let load = self.weighed.entry(form).or_insert_with(|| entry.load(whose, held, reach)).clone();
+                Rung { entry, stage: Some(&span.stage), from_day: Some(span.from_day), held, load }
+            })
+            .collect()
+    }
+}
+
+/// How far a demand goes on a day: the line's target for the first one, else what the limits leave of it.
+fn reach(entry: &Entry, demand: &Demand, line: &ExerciseLine, limits: &[LimitRow]) -> Degrees {
+    let is_target = entry.target().is_some_and(|target| target.key == demand.key);
+    if let (true, Some(target)) = (is_target, line.target) {
+        return target;
+    }
+    let Amount::AngleToLimit { from, most } = demand.amount else {
+        return demand.amount.greatest_angle().unwrap_or_default();
+    };
+    match allowed(demand.key, limits) {
+        Allowed::Free => most,
+        Allowed::UpTo(Bound::Angle(limit)) => limit.min(most),
+        // An exercise whose demand is shut would not have been given.
+        Allowed::UpTo(_) | Allowed::No => from,
+    }
+}
+
+fn allowed(key: Key, limits: &[LimitRow]) -> Allowed {
+    let exact = limits.iter().find(|row| row.key == key);
+    let any = || limits.iter().find(|row| row.key == key.in_position(body::Position::Any));
+    exact.or_else(any).map_or(Allowed::No, |row| row.allowed)
+}
+
+/// A load that the exercise itself fixes.
+fn fixed_load(entry: &Entry) -> Option<Kilograms> {
+    let mut loads = entry.demands.iter().filter(|demand| demand.key.movement == body::Movement::HandLoad);
+    loads.find_map(|demand| match demand.amount {
+        Amount::Load(held) => Some(held),
+        _ => None,
+    })
+}
+
+fn is_heavier(rung: &Rung<'_>, than: &Rung<'_>) -> bool {
+    match (rung.middle(), than.middle()) {
+        (Some(one), Some(other)) => one > other,
+        // Without a number the heavier weight in the hand tells.
+        _ => rung.held > than.held,
+    }
+}
+
+fn sort(rungs: &mut [Rung<'_>]) {
+    rungs.sort_by(|one, other| match (one.middle(), other.middle()) {
+        (Some(one), Some(other)) => one.total_cmp(&other),
+        (known, unknown) => unknown.is_some().cmp(&known.is_some()),
+    });
+}
