@@ -6,7 +6,7 @@ use crate::{Entry, HowKnown, Unit};
 /// Every entry, by id.
 pub static ENTRIES: &[Entry] = &TABLE;
 
-static TABLE: [Entry; 503] = [
+static TABLE: [Entry; 504] = [
     Entry {
         value: Some(0.82),
         n: Some(6068),
@@ -1673,6 +1673,10 @@ static TABLE: [Entry; 503] = [
     Entry {
         value: Some(0.835),
         ..Entry::new("neck-base-height", "body", "base of the neck above the floor", Unit::OfStature, HowKnown::OwnChoice)
+    },
+    Entry {
+        value: Some(14.0),
+        ..Entry::new("next-step-on-paper", "texts", "days before the start of a step from which its paper goes out together with that of the step before", Unit::Days, HowKnown::OwnChoice)
     },
     Entry {
         value: Some(0.3),
@@ -3560,567 +3564,570 @@ pub mod ids {
     /// base of the neck above the floor: 0.835 of stature.
     pub const NECK_BASE_HEIGHT: &Entry = &TABLE[314];
 
+    /// days before the start of a step from which its paper goes out together with that of the step before: 14 days.
+    pub const NEXT_STEP_ON_PAPER: &Entry = &TABLE[315];
+
     /// held or worn while the arm is supported, hanging or moved passively, this is no load in the hand: 0.3 kg.
-    pub const NO_HAND_LOAD_UP_TO: &Entry = &TABLE[315];
+    pub const NO_HAND_LOAD_UP_TO: &Entry = &TABLE[316];
 
     /// graft, tendon transfer, balloon, capsular reconstruction, fracture fixation and nerve injury have no shipped protocol: a statement.
-    pub const NO_PROTOCOL_COVERS: &Entry = &TABLE[316];
+    pub const NO_PROTOCOL_COVERS: &Entry = &TABLE[317];
 
     /// what the other arm carries when it lifts the whole operated arm, estimated: 4 kg.
-    pub const OTHER_ARM_LIFTS_THE_ARM: &Entry = &TABLE[317];
+    pub const OTHER_ARM_LIFTS_THE_ARM: &Entry = &TABLE[318];
 
     /// what the other hand carries when it lifts the operated forearm, estimated: 2 kg.
-    pub const OTHER_ARM_LIFTS_THE_FOREARM: &Entry = &TABLE[318];
+    pub const OTHER_ARM_LIFTS_THE_FOREARM: &Entry = &TABLE[319];
 
     /// minutes of pain after exercise above which less is done: 30 min.
-    pub const PAIN_AFTER_EXERCISE: &Entry = &TABLE[319];
+    pub const PAIN_AFTER_EXERCISE: &Entry = &TABLE[320];
 
     /// same day: pain that the tablets do not ease: a statement.
-    pub const PAIN_NOT_EASED_SAME_DAY: &Entry = &TABLE[320];
+    pub const PAIN_NOT_EASED_SAME_DAY: &Entry = &TABLE[321];
 
     /// wrist to the third knuckle, men: 0.0495 of stature.
-    pub const PALM_LENGTH_MEN: &Entry = &TABLE[321];
+    pub const PALM_LENGTH_MEN: &Entry = &TABLE[322];
 
     /// length of the palm, both sexes: 0.0665 (0.066 to 0.067) of stature.
-    pub const PALM_LENGTH_SURVEY: &Entry = &TABLE[322];
+    pub const PALM_LENGTH_SURVEY: &Entry = &TABLE[323];
 
     /// wrist to the third knuckle, women: 0.0449 of stature.
-    pub const PALM_LENGTH_WOMEN: &Entry = &TABLE[323];
+    pub const PALM_LENGTH_WOMEN: &Entry = &TABLE[324];
 
     /// highest Patte grade of retraction; the grades are 1 to this: 3.
-    pub const PATTE_GRADE_HIGHEST: &Entry = &TABLE[324];
+    pub const PATTE_GRADE_HIGHEST: &Entry = &TABLE[325];
 
     /// how far the hanging arm swings off the vertical: 10 deg.
-    pub const PENDULUM_CONE: &Entry = &TABLE[325];
+    pub const PENDULUM_CONE: &Entry = &TABLE[326];
 
     /// least elevation against the trunk: 50 deg.
-    pub const PENDULUM_ELEVATION_LEAST: &Entry = &TABLE[326];
+    pub const PENDULUM_ELEVATION_LEAST: &Entry = &TABLE[327];
 
     /// greatest elevation against the trunk: 70 deg.
-    pub const PENDULUM_ELEVATION_MOST: &Entry = &TABLE[327];
+    pub const PENDULUM_ELEVATION_MOST: &Entry = &TABLE[328];
 
     /// how far the trunk leans forward: 60 deg.
-    pub const PENDULUM_TRUNK_LEAN: &Entry = &TABLE[328];
+    pub const PENDULUM_TRUNK_LEAN: &Entry = &TABLE[329];
 
     /// same day: a pop or a fall; stop exercises, sling on: a statement.
-    pub const POP_OR_FALL_SAME_DAY: &Entry = &TABLE[329];
+    pub const POP_OR_FALL_SAME_DAY: &Entry = &TABLE[330];
 
     /// elevation at which the arm goes across the chest where no other is said: 90 deg.
-    pub const POSE_ACROSS_WITHOUT_ELEVATION: &Entry = &TABLE[330];
+    pub const POSE_ACROSS_WITHOUT_ELEVATION: &Entry = &TABLE[331];
 
     /// upper arm on a towel or pillow, in the plane of the blade: 20 deg.
-    pub const POSE_ARM_RESTING: &Entry = &TABLE[331];
+    pub const POSE_ARM_RESTING: &Entry = &TABLE[332];
 
     /// upper arm behind the body in a reach up the back: 30 deg.
-    pub const POSE_BEHIND_BACK_EXTENSION: &Entry = &TABLE[332];
+    pub const POSE_BEHIND_BACK_EXTENSION: &Entry = &TABLE[333];
 
     /// inward turn in a reach up the back: 70 deg.
-    pub const POSE_BEHIND_BACK_TURN: &Entry = &TABLE[333];
+    pub const POSE_BEHIND_BACK_TURN: &Entry = &TABLE[334];
 
     /// way of the shoulder blade forward, back or down: 10 deg.
-    pub const POSE_BLADE_MOVED: &Entry = &TABLE[334];
+    pub const POSE_BLADE_MOVED: &Entry = &TABLE[335];
 
     /// rise of the shoulder in a shrug: 15 deg.
-    pub const POSE_BLADE_RAISED: &Entry = &TABLE[335];
+    pub const POSE_BLADE_RAISED: &Entry = &TABLE[336];
 
     /// elbow of a pose called bent: 90 deg.
-    pub const POSE_ELBOW_BENT: &Entry = &TABLE[336];
+    pub const POSE_ELBOW_BENT: &Entry = &TABLE[337];
 
     /// elbow of a pose called folded: 130 deg.
-    pub const POSE_ELBOW_FOLDED: &Entry = &TABLE[337];
+    pub const POSE_ELBOW_FOLDED: &Entry = &TABLE[338];
 
     /// elbow of a pose called slightly bent: 20 deg.
-    pub const POSE_ELBOW_SOFT: &Entry = &TABLE[338];
+    pub const POSE_ELBOW_SOFT: &Entry = &TABLE[339];
 
     /// inward turn with the forearm on the belly: 70 deg.
-    pub const POSE_FOREARM_ON_BELLY: &Entry = &TABLE[339];
+    pub const POSE_FOREARM_ON_BELLY: &Entry = &TABLE[340];
 
     /// turn of the forearm when the palm faces up or down: 80 deg.
-    pub const POSE_PALM_TURNED: &Entry = &TABLE[340];
+    pub const POSE_PALM_TURNED: &Entry = &TABLE[341];
 
     /// lean of the trunk in a pose called bent forward: 60 deg.
-    pub const POSE_TRUNK_BENT: &Entry = &TABLE[341];
+    pub const POSE_TRUNK_BENT: &Entry = &TABLE[342];
 
     /// lean of the trunk in a pose called leaning: 20 deg.
-    pub const POSE_TRUNK_LEANING: &Entry = &TABLE[342];
+    pub const POSE_TRUNK_LEANING: &Entry = &TABLE[343];
 
     /// wrist of a pose with the hand bent: 50 deg.
-    pub const POSE_WRIST_BENT: &Entry = &TABLE[343];
+    pub const POSE_WRIST_BENT: &Entry = &TABLE[344];
 
     /// no active external rotation before active motion opens after teres minor repair: day 42.
-    pub const POSTERIOR_CUFF_ACTIVE: &Entry = &TABLE[344];
+    pub const POSTERIOR_CUFF_ACTIVE: &Entry = &TABLE[345];
 
     /// first day of passive internal rotation, cross-body motion and shoulder-blade squeezing after teres minor repair: day 42.
-    pub const POSTERIOR_CUFF_START: &Entry = &TABLE[345];
+    pub const POSTERIOR_CUFF_START: &Entry = &TABLE[346];
 
     /// raising the arm, full range: 180 deg.
-    pub const RANGE_ELEVATION_MOST: &Entry = &TABLE[346];
+    pub const RANGE_ELEVATION_MOST: &Entry = &TABLE[347];
 
     /// how far an elbow is drawn back in exercise: 20 (20 to 30) deg.
-    pub const RANGE_EXTENSION_DRAWN_BACK: &Entry = &TABLE[347];
+    pub const RANGE_EXTENSION_DRAWN_BACK: &Entry = &TABLE[348];
 
     /// moving the arm backward, full range: 50 deg.
-    pub const RANGE_EXTENSION_MOST: &Entry = &TABLE[348];
+    pub const RANGE_EXTENSION_MOST: &Entry = &TABLE[349];
 
     /// turning the arm outward, full range: 90 deg.
-    pub const RANGE_EXTERNAL_ROTATION_MOST: &Entry = &TABLE[349];
+    pub const RANGE_EXTERNAL_ROTATION_MOST: &Entry = &TABLE[350];
 
     /// bringing the arm across the chest, counted from straight ahead: 40 deg.
-    pub const RANGE_HORIZONTAL_ADDUCTION_MOST: &Entry = &TABLE[350];
+    pub const RANGE_HORIZONTAL_ADDUCTION_MOST: &Entry = &TABLE[351];
 
     /// turning the arm inward, full range in front of the body: 70 deg.
-    pub const RANGE_INTERNAL_ROTATION_MOST: &Entry = &TABLE[351];
+    pub const RANGE_INTERNAL_ROTATION_MOST: &Entry = &TABLE[352];
 
     /// highest reading grade of a text for patients: 6 (6 to 8).
-    pub const READING_GRADE_GREATEST: &Entry = &TABLE[352];
+    pub const READING_GRADE_GREATEST: &Entry = &TABLE[353];
 
     /// age in completed years above which a record is taken for a slip of the pen: 120 years.
-    pub const RECORD_AGE_GREATEST: &Entry = &TABLE[353];
+    pub const RECORD_AGE_GREATEST: &Entry = &TABLE[354];
 
     /// elevation or abduction beyond which a safe arc is taken for a slip of the pen: 180 deg.
-    pub const RECORD_ELEVATION_GREATEST: &Entry = &TABLE[354];
+    pub const RECORD_ELEVATION_GREATEST: &Entry = &TABLE[355];
 
     /// extension past the body beyond which a safe arc is taken for a slip of the pen: 90 deg.
-    pub const RECORD_EXTENSION_GREATEST: &Entry = &TABLE[355];
+    pub const RECORD_EXTENSION_GREATEST: &Entry = &TABLE[356];
 
     /// retraction below which the highest Patte grade is an unlikely pair: 10 mm.
-    pub const RECORD_HIGH_PATTE_RETRACTION: &Entry = &TABLE[356];
+    pub const RECORD_HIGH_PATTE_RETRACTION: &Entry = &TABLE[357];
 
     /// horizontal adduction beyond which a safe arc is taken for a slip of the pen: 150 deg.
-    pub const RECORD_HORIZONTAL_ADDUCTION_GREATEST: &Entry = &TABLE[357];
+    pub const RECORD_HORIZONTAL_ADDUCTION_GREATEST: &Entry = &TABLE[358];
 
     /// Patte grade from which a partial-thickness tear is an unlikely pair: 2.
-    pub const RECORD_PARTIAL_TEAR_PATTE: &Entry = &TABLE[358];
+    pub const RECORD_PARTIAL_TEAR_PATTE: &Entry = &TABLE[359];
 
     /// retraction from which a partial-thickness tear is an unlikely pair: 10 mm.
-    pub const RECORD_PARTIAL_TEAR_RETRACTION: &Entry = &TABLE[359];
+    pub const RECORD_PARTIAL_TEAR_RETRACTION: &Entry = &TABLE[360];
 
     /// external or internal rotation beyond which, either way, a safe arc is taken for a slip of the pen: 120 deg.
-    pub const RECORD_ROTATION_GREATEST: &Entry = &TABLE[360];
+    pub const RECORD_ROTATION_GREATEST: &Entry = &TABLE[361];
 
     /// bone density T-score beyond which, up or down, a record is taken for a slip of the pen: 8.
-    pub const RECORD_T_SCORE_GREATEST: &Entry = &TABLE[361];
+    pub const RECORD_T_SCORE_GREATEST: &Entry = &TABLE[362];
 
     /// tear size or retraction above which a record is taken for a slip of the pen: 100 mm.
-    pub const RECORD_TEAR_SIZE_GREATEST: &Entry = &TABLE[362];
+    pub const RECORD_TEAR_SIZE_GREATEST: &Entry = &TABLE[363];
 
     /// first day of contact and overhead sport after a capsular release alone: day 84.
-    pub const RELEASE_CONTACT_SPORT_START: &Entry = &TABLE[363];
+    pub const RELEASE_CONTACT_SPORT_START: &Entry = &TABLE[364];
 
     /// first day of desk work after a capsular release alone: day 14.
-    pub const RELEASE_DESK_START: &Entry = &TABLE[364];
+    pub const RELEASE_DESK_START: &Entry = &TABLE[365];
 
     /// first day of driving after a capsular release alone: day 14.
-    pub const RELEASE_DRIVE_START: &Entry = &TABLE[365];
+    pub const RELEASE_DRIVE_START: &Entry = &TABLE[366];
 
     /// first day of effort without movement and of a load in the hand after a capsular release alone: day 14.
-    pub const RELEASE_EFFORT_START: &Entry = &TABLE[366];
+    pub const RELEASE_EFFORT_START: &Entry = &TABLE[367];
 
     /// first day of manual work after a capsular release alone: day 42.
-    pub const RELEASE_MANUAL_START: &Entry = &TABLE[367];
+    pub const RELEASE_MANUAL_START: &Entry = &TABLE[368];
 
     /// full motion at once after a capsular release alone: day 0.
-    pub const RELEASE_MOTION_AT_ONCE: &Entry = &TABLE[368];
+    pub const RELEASE_MOTION_AT_ONCE: &Entry = &TABLE[369];
 
     /// latest first day of passive motion after a capsular release alone, whatever was found: day 0.
-    pub const RELEASE_PASSIVE_LATEST: &Entry = &TABLE[369];
+    pub const RELEASE_PASSIVE_LATEST: &Entry = &TABLE[370];
 
     /// first day of resistance after a capsular release alone: day 28.
-    pub const RELEASE_RESISTED_START: &Entry = &TABLE[370];
+    pub const RELEASE_RESISTED_START: &Entry = &TABLE[371];
 
     /// first day of the second hand load after a capsular release alone: day 42.
-    pub const RELEASE_SECOND_LOAD_START: &Entry = &TABLE[371];
+    pub const RELEASE_SECOND_LOAD_START: &Entry = &TABLE[372];
 
     /// first day without a sling after a capsular release alone: day 3.
-    pub const RELEASE_SLING_UNTIL: &Entry = &TABLE[372];
+    pub const RELEASE_SLING_UNTIL: &Entry = &TABLE[373];
 
     /// first day of sport after a capsular release alone: day 42.
-    pub const RELEASE_SPORT_START: &Entry = &TABLE[373];
+    pub const RELEASE_SPORT_START: &Entry = &TABLE[374];
 
     /// elevation allowed for sling, rest, washing, dressing and the hanging arm: 45 deg.
-    pub const RESTING_ELEVATION: &Entry = &TABLE[374];
+    pub const RESTING_ELEVATION: &Entry = &TABLE[375];
 
     /// internal rotation with the forearm on the belly: 70 deg.
-    pub const RESTING_INTERNAL_ROTATION: &Entry = &TABLE[375];
+    pub const RESTING_INTERNAL_ROTATION: &Entry = &TABLE[376];
 
     /// rings come off the operated side; the hand may swell: a statement.
-    pub const RINGS_OFF: &Entry = &TABLE[376];
+    pub const RINGS_OFF: &Entry = &TABLE[377];
 
     /// what the surgeon saw to be safe on the table caps every mode and position of that movement: a statement.
-    pub const SAFE_ARC_CAPS: &Entry = &TABLE[377];
+    pub const SAFE_ARC_CAPS: &Entry = &TABLE[378];
 
     /// elevation of the arm up to which the blade is taken to rest: 30 deg.
-    pub const SCAPULA_SETTING: &Entry = &TABLE[378];
+    pub const SCAPULA_SETTING: &Entry = &TABLE[379];
 
     /// upward turn of the blade for each degree of elevation beyond: 0.3333.
-    pub const SCAPULA_SHARE: &Entry = &TABLE[379];
+    pub const SCAPULA_SHARE: &Entry = &TABLE[380];
 
     /// plane of the shoulder blade, forward of the plane of the body: 35 (30 to 40) deg.
-    pub const SCAPULAR_PLANE_FORWARD: &Entry = &TABLE[380];
+    pub const SCAPULAR_PLANE_FORWARD: &Entry = &TABLE[381];
 
     /// load in the hand in the later strengthening weeks (10 lb), until the surgeon names a load: 4.54 kg.
-    pub const SECOND_HAND_LOAD: &Entry = &TABLE[381];
+    pub const SECOND_HAND_LOAD: &Entry = &TABLE[382];
 
     /// minutes of an exercise session: 10 (5 to 10) min.
-    pub const SESSION_MINUTES: &Entry = &TABLE[382];
+    pub const SESSION_MINUTES: &Entry = &TABLE[383];
 
     /// exercise sessions a day: 4 (3 to 4) per day.
-    pub const SESSIONS_A_DAY: &Entry = &TABLE[383];
+    pub const SESSIONS_A_DAY: &Entry = &TABLE[384];
 
     /// length of the shank: 0.246 of stature.
-    pub const SHANK_LENGTH: &Entry = &TABLE[384];
+    pub const SHANK_LENGTH: &Entry = &TABLE[385];
 
     /// part of the arm's weight that its own muscles are taken to carry while it is helped: 50 (0 to 100) %.
-    pub const SHARE_ASSISTED: &Entry = &TABLE[385];
+    pub const SHARE_ASSISTED: &Entry = &TABLE[386];
 
     /// center of the shoulder joint above the floor: 0.793 of stature.
-    pub const SHOULDER_CENTER_HEIGHT: &Entry = &TABLE[386];
+    pub const SHOULDER_CENTER_HEIGHT: &Entry = &TABLE[387];
 
     /// center of the shoulder joint from the middle of the body: 0.104 of stature.
-    pub const SHOULDER_HALF_BREADTH: &Entry = &TABLE[387];
+    pub const SHOULDER_HALF_BREADTH: &Entry = &TABLE[388];
 
     /// sleep on the back or half sitting with a pillow under the arm, or on the other side; not on the operated side: a statement.
-    pub const SLEEP_POSITION: &Entry = &TABLE[388];
+    pub const SLEEP_POSITION: &Entry = &TABLE[389];
 
     /// first day on which the sling is no longer worn at all times: day 42.
-    pub const SLING_ALWAYS_UNTIL: &Entry = &TABLE[389];
+    pub const SLING_ALWAYS_UNTIL: &Entry = &TABLE[390];
 
     /// the sling stays on at night: a statement.
-    pub const SLING_AT_NIGHT: &Entry = &TABLE[390];
+    pub const SLING_AT_NIGHT: &Entry = &TABLE[391];
 
     /// sling fit: elbow deep in the sling and near a right angle, wrist carried, not tight, skin looked at: a statement.
-    pub const SLING_FIT: &Entry = &TABLE[391];
+    pub const SLING_FIT: &Entry = &TABLE[392];
 
     /// when the sling comes off: washing, dressing and exercises: a statement.
-    pub const SLING_OFF_FOR: &Entry = &TABLE[392];
+    pub const SLING_OFF_FOR: &Entry = &TABLE[393];
 
     /// hours out of the sling on the first day of weaning: 1 h.
-    pub const SLING_WEANING_FIRST_HOURS: &Entry = &TABLE[393];
+    pub const SLING_WEANING_FIRST_HOURS: &Entry = &TABLE[394];
 
     /// hours added on each further day of weaning: 1 h.
-    pub const SLING_WEANING_MORE_EACH_DAY: &Entry = &TABLE[394];
+    pub const SLING_WEANING_MORE_EACH_DAY: &Entry = &TABLE[395];
 
     /// first day without a sling: day 56.
-    pub const SLING_WEANING_UNTIL: &Entry = &TABLE[395];
+    pub const SLING_WEANING_UNTIL: &Entry = &TABLE[396];
 
     /// age in completed years above which the surgeon is asked whether to go slower: 70 years.
-    pub const SLOWER_AGE_OVER: &Entry = &TABLE[396];
+    pub const SLOWER_AGE_OVER: &Entry = &TABLE[397];
 
     /// Goutallier grade of any recorded muscle from which the surgeon is asked whether to go slower: 3.
-    pub const SLOWER_INFILTRATION_FROM: &Entry = &TABLE[397];
+    pub const SLOWER_INFILTRATION_FROM: &Entry = &TABLE[398];
 
     /// findings for which most surveyed surgeons go slower: a statement.
-    pub const SLOWER_OPINION: &Entry = &TABLE[398];
+    pub const SLOWER_OPINION: &Entry = &TABLE[399];
 
     /// poor tissue, high tension, a partial repair or a revision is treated one class slower: a statement.
-    pub const SLOWER_PRINCIPLE: &Entry = &TABLE[399];
+    pub const SLOWER_PRINCIPLE: &Entry = &TABLE[400];
 
     /// Patte grade of retraction that asks the surgeon whether to go slower: 3.
-    pub const SLOWER_RETRACTION_GRADE: &Entry = &TABLE[400];
+    pub const SLOWER_RETRACTION_GRADE: &Entry = &TABLE[401];
 
     /// a tear under this is small: 10 mm.
-    pub const SMALL_TEAR_BELOW: &Entry = &TABLE[401];
+    pub const SMALL_TEAR_BELOW: &Entry = &TABLE[402];
 
     /// first day of weaning for a small tear, where the surgeon chooses it: day 28.
-    pub const SMALL_TEAR_SLING_UNTIL: &Entry = &TABLE[402];
+    pub const SMALL_TEAR_SLING_UNTIL: &Entry = &TABLE[403];
 
     /// first day without a sling for a small tear, where the surgeon chooses it: day 42.
-    pub const SMALL_TEAR_WEANING_UNTIL: &Entry = &TABLE[403];
+    pub const SMALL_TEAR_WEANING_UNTIL: &Entry = &TABLE[404];
 
     /// first day of sport drills: day 140.
-    pub const SPORT_DRILLS_START: &Entry = &TABLE[404];
+    pub const SPORT_DRILLS_START: &Entry = &TABLE[405];
 
     /// first day of sport, opened by the surgeon: day 182.
-    pub const SPORT_START: &Entry = &TABLE[405];
+    pub const SPORT_START: &Entry = &TABLE[406];
 
     /// first day of active motion, small and medium repairs: day 42.
-    pub const STAGED_ACTIVE_START: &Entry = &TABLE[406];
+    pub const STAGED_ACTIVE_START: &Entry = &TABLE[407];
 
     /// first day of active-assisted motion, small and medium repairs: day 28.
-    pub const STAGED_ASSISTED_START: &Entry = &TABLE[407];
+    pub const STAGED_ASSISTED_START: &Entry = &TABLE[408];
 
     /// first day of active-assisted motion upright; before it only lying on the back: day 35.
-    pub const STAGED_ASSISTED_UPRIGHT_START: &Entry = &TABLE[408];
+    pub const STAGED_ASSISTED_UPRIGHT_START: &Entry = &TABLE[409];
 
     /// first day of hand behind the back, extension past the body and cross-body motion: day 42.
-    pub const STAGED_BEHIND_THE_BACK_START: &Entry = &TABLE[409];
+    pub const STAGED_BEHIND_THE_BACK_START: &Entry = &TABLE[410];
 
     /// first day of gentle shoulder-blade exercises, arm supported: day 14.
-    pub const STAGED_BLADE_START: &Entry = &TABLE[410];
+    pub const STAGED_BLADE_START: &Entry = &TABLE[411];
 
     /// latest first day of passive elevation and external rotation after a small or medium repair, whatever was found: day 14.
-    pub const STAGED_ELEVATION_LATEST: &Entry = &TABLE[411];
+    pub const STAGED_ELEVATION_LATEST: &Entry = &TABLE[412];
 
     /// first day of a load in the hand: day 84.
-    pub const STAGED_HAND_LOAD_START: &Entry = &TABLE[412];
+    pub const STAGED_HAND_LOAD_START: &Entry = &TABLE[413];
 
     /// first day of effort without movement: day 49.
-    pub const STAGED_ISOMETRIC_START: &Entry = &TABLE[413];
+    pub const STAGED_ISOMETRIC_START: &Entry = &TABLE[414];
 
     /// first day of a load above the shoulder: day 140.
-    pub const STAGED_OVERHEAD_LOAD_START: &Entry = &TABLE[414];
+    pub const STAGED_OVERHEAD_LOAD_START: &Entry = &TABLE[415];
 
     /// highest passive elevation before active motion opens: 90 deg.
-    pub const STAGED_PASSIVE_ELEVATION: &Entry = &TABLE[415];
+    pub const STAGED_PASSIVE_ELEVATION: &Entry = &TABLE[416];
 
     /// widest passive external rotation before active motion opens: 20 deg.
-    pub const STAGED_PASSIVE_EXTERNAL_ROTATION: &Entry = &TABLE[416];
+    pub const STAGED_PASSIVE_EXTERNAL_ROTATION: &Entry = &TABLE[417];
 
     /// latest first day of every other passive movement after a small or medium repair, whatever was found: day 42.
-    pub const STAGED_PASSIVE_LATEST: &Entry = &TABLE[417];
+    pub const STAGED_PASSIVE_LATEST: &Entry = &TABLE[418];
 
     /// first day of passive motion, small and medium repairs: day 14.
-    pub const STAGED_PASSIVE_START: &Entry = &TABLE[418];
+    pub const STAGED_PASSIVE_START: &Entry = &TABLE[419];
 
     /// first day of resistance for shoulder and shoulder blade: day 84.
-    pub const STAGED_RESISTED_START: &Entry = &TABLE[419];
+    pub const STAGED_RESISTED_START: &Entry = &TABLE[420];
 
     /// gate of the return stage: day 140.
-    pub const STAGED_RETURN_GATE: &Entry = &TABLE[420];
+    pub const STAGED_RETURN_GATE: &Entry = &TABLE[421];
 
     /// first day of the second hand load: day 112.
-    pub const STAGED_SECOND_HAND_LOAD_START: &Entry = &TABLE[421];
+    pub const STAGED_SECOND_HAND_LOAD_START: &Entry = &TABLE[422];
 
     /// gate of the strengthening stage: day 84.
-    pub const STAGED_STRENGTHENING_GATE: &Entry = &TABLE[422];
+    pub const STAGED_STRENGTHENING_GATE: &Entry = &TABLE[423];
 
     /// first day of end-range stretch: day 84.
-    pub const STAGED_STRETCH_START: &Entry = &TABLE[423];
+    pub const STAGED_STRETCH_START: &Entry = &TABLE[424];
 
     /// first day of weight through the arm: day 84.
-    pub const STAGED_WEIGHT_THROUGH_ARM_START: &Entry = &TABLE[424];
+    pub const STAGED_WEIGHT_THROUGH_ARM_START: &Entry = &TABLE[425];
 
     /// least stature the model takes: 1000 mm.
-    pub const STATURE_LEAST: &Entry = &TABLE[425];
+    pub const STATURE_LEAST: &Entry = &TABLE[426];
 
     /// greatest stature the model takes: 2300 mm.
-    pub const STATURE_MOST: &Entry = &TABLE[426];
+    pub const STATURE_MOST: &Entry = &TABLE[427];
 
     /// times the heaviest exercise of all days before, beyond which a step in load is told: 1.75.
-    pub const STEP_OF_LOAD: &Entry = &TABLE[427];
+    pub const STEP_OF_LOAD: &Entry = &TABLE[428];
 
     /// part of the moment of the own straight arm held level that counts as reached from the start: 100 %.
-    pub const STEP_OF_LOAD_FLOOR: &Entry = &TABLE[428];
+    pub const STEP_OF_LOAD_FLOOR: &Entry = &TABLE[429];
 
     /// stick-assisted elevation is given without a measured value for infraspinatus: a statement.
-    pub const STICK_ELEVATION_EXCEPTION: &Entry = &TABLE[429];
+    pub const STICK_ELEVATION_EXCEPTION: &Entry = &TABLE[430];
 
     /// stick-assisted external rotation is given without a measured value for infraspinatus: a statement.
-    pub const STICK_EXTERNAL_ROTATION_EXCEPTION: &Entry = &TABLE[430];
+    pub const STICK_EXTERNAL_ROTATION_EXCEPTION: &Entry = &TABLE[431];
 
     /// shoulders called stiff by the clinician at 16 to 24 weeks: 3.3 %.
-    pub const STIFF_CLINICIAN_HALF_YEAR: &Entry = &TABLE[431];
+    pub const STIFF_CLINICIAN_HALF_YEAR: &Entry = &TABLE[432];
 
     /// shoulders called stiff by the clinician at one year: 1.6 %.
-    pub const STIFF_CLINICIAN_ONE_YEAR: &Entry = &TABLE[432];
+    pub const STIFF_CLINICIAN_ONE_YEAR: &Entry = &TABLE[433];
 
     /// shoulders called stiff by the clinician at 12 weeks: 7.3 %.
-    pub const STIFF_CLINICIAN_TWELVE_WEEKS: &Entry = &TABLE[433];
+    pub const STIFF_CLINICIAN_TWELVE_WEEKS: &Entry = &TABLE[434];
 
     /// passive elevation below which a shoulder counts as stiff at 6 to 8 weeks, together with external rotation: 100 deg.
-    pub const STIFF_EARLY_ELEVATION: &Entry = &TABLE[434];
+    pub const STIFF_EARLY_ELEVATION: &Entry = &TABLE[435];
 
     /// passive external rotation below which a shoulder counts as stiff at 6 to 8 weeks, together with elevation: 30 deg.
-    pub const STIFF_EARLY_EXTERNAL_ROTATION: &Entry = &TABLE[435];
+    pub const STIFF_EARLY_EXTERNAL_ROTATION: &Entry = &TABLE[436];
 
     /// shoulders stiff at 6 to 8 weeks by that definition: 23 %.
-    pub const STIFF_EARLY_RATE: &Entry = &TABLE[436];
+    pub const STIFF_EARLY_RATE: &Entry = &TABLE[437];
 
     /// forward elevation below which a shoulder counts as stiff at 90 days: 100 deg.
-    pub const STIFF_NINETY_DAYS_ELEVATION: &Entry = &TABLE[437];
+    pub const STIFF_NINETY_DAYS_ELEVATION: &Entry = &TABLE[438];
 
     /// external rotation at the side below which a shoulder counts as stiff at 90 days: 10 deg.
-    pub const STIFF_NINETY_DAYS_EXTERNAL_ROTATION: &Entry = &TABLE[438];
+    pub const STIFF_NINETY_DAYS_EXTERNAL_ROTATION: &Entry = &TABLE[439];
 
     /// external rotation at 90 abduction below which a shoulder counts as stiff at 90 days: 30 deg.
-    pub const STIFF_NINETY_DAYS_EXTERNAL_ROTATION_AT_90: &Entry = &TABLE[439];
+    pub const STIFF_NINETY_DAYS_EXTERNAL_ROTATION_AT_90: &Entry = &TABLE[440];
 
     /// day from which passive motion may be opened where the surgeon names a loosening for a stiff shoulder: day 1.
-    pub const STIFF_PASSIVE_FROM: &Entry = &TABLE[440];
+    pub const STIFF_PASSIVE_FROM: &Entry = &TABLE[441];
 
     /// passive flexion below which a shoulder counts as stiff at three months; either is enough: 120 deg.
-    pub const STIFF_THREE_MONTHS_ELEVATION: &Entry = &TABLE[441];
+    pub const STIFF_THREE_MONTHS_ELEVATION: &Entry = &TABLE[442];
 
     /// external rotation at the side below which a shoulder counts as stiff at three months; either is enough: 30 deg.
-    pub const STIFF_THREE_MONTHS_EXTERNAL_ROTATION: &Entry = &TABLE[442];
+    pub const STIFF_THREE_MONTHS_EXTERNAL_ROTATION: &Entry = &TABLE[443];
 
     /// shoulders stiff at three months by that definition: 14.2 %.
-    pub const STIFF_THREE_MONTHS_RATE: &Entry = &TABLE[443];
+    pub const STIFF_THREE_MONTHS_RATE: &Entry = &TABLE[444];
 
     /// shoulders with moderate or severe stiffness at three months in the study of early pain: 36.1 %.
-    pub const STIFF_THREE_MONTHS_RATE_EARLY_PAIN: &Entry = &TABLE[444];
+    pub const STIFF_THREE_MONTHS_RATE_EARLY_PAIN: &Entry = &TABLE[445];
 
     /// shoulders stiff at three months in the study of synovitis: 11 %.
-    pub const STIFF_THREE_MONTHS_RATE_SYNOVITIS: &Entry = &TABLE[445];
+    pub const STIFF_THREE_MONTHS_RATE_SYNOVITIS: &Entry = &TABLE[446];
 
     /// stiffness is the one finding for which most surveyed surgeons go faster: a statement.
-    pub const STIFFNESS_OPINION: &Entry = &TABLE[446];
+    pub const STIFFNESS_OPINION: &Entry = &TABLE[447];
 
     /// first day of active internal rotation, hand behind the back, active extension and shoulder-blade exercises after subscapularis repair: day 42.
-    pub const SUBSCAPULARIS_ACTIVE_START: &Entry = &TABLE[447];
+    pub const SUBSCAPULARIS_ACTIVE_START: &Entry = &TABLE[448];
 
     /// external rotation at the first step, complete or open: 30 deg.
-    pub const SUBSCAPULARIS_COMPLETE_FIRST: &Entry = &TABLE[448];
+    pub const SUBSCAPULARIS_COMPLETE_FIRST: &Entry = &TABLE[449];
 
     /// external rotation at the last step, complete or open: 90 deg.
-    pub const SUBSCAPULARIS_COMPLETE_FOURTH: &Entry = &TABLE[449];
+    pub const SUBSCAPULARIS_COMPLETE_FOURTH: &Entry = &TABLE[450];
 
     /// external rotation at the second step, complete or open: 45 deg.
-    pub const SUBSCAPULARIS_COMPLETE_SECOND: &Entry = &TABLE[450];
+    pub const SUBSCAPULARIS_COMPLETE_SECOND: &Entry = &TABLE[451];
 
     /// external rotation at the third step, complete or open: 60 deg.
-    pub const SUBSCAPULARIS_COMPLETE_THIRD: &Entry = &TABLE[451];
+    pub const SUBSCAPULARIS_COMPLETE_THIRD: &Entry = &TABLE[452];
 
     /// first step day of external rotation after subscapularis repair: day 28.
-    pub const SUBSCAPULARIS_FIRST_STEP: &Entry = &TABLE[452];
+    pub const SUBSCAPULARIS_FIRST_STEP: &Entry = &TABLE[453];
 
     /// fourth step day of external rotation after complete or open subscapularis repair: day 70.
-    pub const SUBSCAPULARIS_FOURTH_STEP: &Entry = &TABLE[453];
+    pub const SUBSCAPULARIS_FOURTH_STEP: &Entry = &TABLE[454];
 
     /// last step day of external rotation after complete or open subscapularis repair: day 84.
-    pub const SUBSCAPULARIS_LAST_STEP: &Entry = &TABLE[454];
+    pub const SUBSCAPULARIS_LAST_STEP: &Entry = &TABLE[455];
 
     /// the later day a surgeon may choose: day 84.
-    pub const SUBSCAPULARIS_RESISTED_LATER: &Entry = &TABLE[455];
+    pub const SUBSCAPULARIS_RESISTED_LATER: &Entry = &TABLE[456];
 
     /// first day of effort or resistance in internal rotation after subscapularis repair: day 56.
-    pub const SUBSCAPULARIS_RESISTED_START: &Entry = &TABLE[456];
+    pub const SUBSCAPULARIS_RESISTED_START: &Entry = &TABLE[457];
 
     /// second step day of external rotation after subscapularis repair: day 42.
-    pub const SUBSCAPULARIS_SECOND_STEP: &Entry = &TABLE[457];
+    pub const SUBSCAPULARIS_SECOND_STEP: &Entry = &TABLE[458];
 
     /// external rotation while a subscapularis repair is fresh: 0 deg.
-    pub const SUBSCAPULARIS_SHUT: &Entry = &TABLE[458];
+    pub const SUBSCAPULARIS_SHUT: &Entry = &TABLE[459];
 
     /// third step day of external rotation after subscapularis repair: day 56.
-    pub const SUBSCAPULARIS_THIRD_STEP: &Entry = &TABLE[459];
+    pub const SUBSCAPULARIS_THIRD_STEP: &Entry = &TABLE[460];
 
     /// external rotation at the first step, upper part, arthroscopic: 45 deg.
-    pub const SUBSCAPULARIS_UPPER_FIRST: &Entry = &TABLE[460];
+    pub const SUBSCAPULARIS_UPPER_FIRST: &Entry = &TABLE[461];
 
     /// external rotation at the second step, upper part, arthroscopic: 90 deg.
-    pub const SUBSCAPULARIS_UPPER_SECOND: &Entry = &TABLE[461];
+    pub const SUBSCAPULARIS_UPPER_SECOND: &Entry = &TABLE[462];
 
     /// same day: swollen arm, or swollen or tender calf: a statement.
-    pub const SWELLING_SAME_DAY: &Entry = &TABLE[462];
+    pub const SWELLING_SAME_DAY: &Entry = &TABLE[463];
 
     /// height of a table's top above the hips of who sits at it: 0.08 of stature.
-    pub const TABLE_ABOVE_HIPS: &Entry = &TABLE[463];
+    pub const TABLE_ABOVE_HIPS: &Entry = &TABLE[464];
 
     /// turning outward with the forearm on a table is given without a measured value, where the other arm cannot drive a stick: a statement.
-    pub const TABLE_EXTERNAL_ROTATION_EXCEPTION: &Entry = &TABLE[464];
+    pub const TABLE_EXTERNAL_ROTATION_EXCEPTION: &Entry = &TABLE[465];
 
     /// elevation with the forearm resting on a table in front: 40 deg.
-    pub const TABLE_SLIDE_START: &Entry = &TABLE[465];
+    pub const TABLE_SLIDE_START: &Entry = &TABLE[466];
 
     /// minutes until pain tablets work: 30 (30 to 60) min.
-    pub const TABLET_EFFECT_FROM: &Entry = &TABLE[466];
+    pub const TABLET_EFFECT_FROM: &Entry = &TABLE[467];
 
     /// greatest tear dimension from which a tear is treated as large: 30 mm.
-    pub const TEAR_CLASS_LARGE_FROM: &Entry = &TABLE[467];
+    pub const TEAR_CLASS_LARGE_FROM: &Entry = &TABLE[468];
 
     /// greatest tear dimension above which a tear is of the largest class; the size itself is not: 50 mm.
-    pub const TEAR_CLASS_MASSIVE_ABOVE: &Entry = &TABLE[468];
+    pub const TEAR_CLASS_MASSIVE_ABOVE: &Entry = &TABLE[469];
 
     /// greatest tear dimension below which a tear is of the smallest class: 10 mm.
-    pub const TEAR_CLASS_SMALL_BELOW: &Entry = &TABLE[469];
+    pub const TEAR_CLASS_SMALL_BELOW: &Entry = &TABLE[470];
 
     /// a tenotomy is treated as a tenodesis at the start: a statement.
-    pub const TENOTOMY_AS_TENODESIS: &Entry = &TABLE[470];
+    pub const TENOTOMY_AS_TENODESIS: &Entry = &TABLE[471];
 
     /// resistance at the elbow after tenotomy, where the surgeon chooses early use: day 42.
-    pub const TENOTOMY_EARLY_RESISTED: &Entry = &TABLE[471];
+    pub const TENOTOMY_EARLY_RESISTED: &Entry = &TABLE[472];
 
     /// length of the thigh: 0.245 of stature.
-    pub const THIGH_LENGTH: &Entry = &TABLE[472];
+    pub const THIGH_LENGTH: &Entry = &TABLE[473];
 
     /// total loss of motion before surgery, smallest group, upper end: 20 (0 to 20) deg.
-    pub const TOTAL_DEFICIT_FIRST_GROUP: &Entry = &TABLE[473];
+    pub const TOTAL_DEFICIT_FIRST_GROUP: &Entry = &TABLE[474];
 
     /// total loss of motion before surgery, middle group, upper end: 70 (25 to 70) deg.
-    pub const TOTAL_DEFICIT_SECOND_GROUP: &Entry = &TABLE[474];
+    pub const TOTAL_DEFICIT_SECOND_GROUP: &Entry = &TABLE[475];
 
     /// external rotation at the side at which the forearm has gone a third of the way from straight ahead to the side: 30 deg.
-    pub const TURNED_OUT_A_THIRD: &Entry = &TABLE[475];
+    pub const TURNED_OUT_A_THIRD: &Entry = &TABLE[476];
 
     /// external rotation at the side at which the forearm has gone half of the way from straight ahead to the side: 45 deg.
-    pub const TURNED_OUT_HALF: &Entry = &TABLE[476];
+    pub const TURNED_OUT_HALF: &Entry = &TABLE[477];
 
     /// external rotation at the side at which the forearm points straight to the side: 90 deg.
-    pub const TURNED_OUT_TO_THE_SIDE: &Entry = &TABLE[477];
+    pub const TURNED_OUT_TO_THE_SIDE: &Entry = &TABLE[478];
 
     /// external rotation at the side at which the forearm has gone two thirds of the way from straight ahead to the side: 60 deg.
-    pub const TURNED_OUT_TWO_THIRDS: &Entry = &TABLE[478];
+    pub const TURNED_OUT_TWO_THIRDS: &Entry = &TABLE[479];
 
     /// center of mass of the upper arm from its upper joint, cadaver table: 0.436 of segment.
-    pub const UPPER_ARM_CENTER_CADAVER: &Entry = &TABLE[479];
+    pub const UPPER_ARM_CENTER_CADAVER: &Entry = &TABLE[480];
 
     /// center of mass of the upper arm from its upper joint, men: 0.5772 of segment.
-    pub const UPPER_ARM_CENTER_MEN: &Entry = &TABLE[480];
+    pub const UPPER_ARM_CENTER_MEN: &Entry = &TABLE[481];
 
     /// center of mass of the upper arm from its upper joint, women: 0.5754 of segment.
-    pub const UPPER_ARM_CENTER_WOMEN: &Entry = &TABLE[481];
+    pub const UPPER_ARM_CENTER_WOMEN: &Entry = &TABLE[482];
 
     /// radius of gyration of the upper arm about its center of mass, cadaver table: 0.322 of segment.
-    pub const UPPER_ARM_GYRATION_CADAVER: &Entry = &TABLE[482];
+    pub const UPPER_ARM_GYRATION_CADAVER: &Entry = &TABLE[483];
 
     /// radius of gyration of the upper arm about a transverse axis through its center of mass, men: 0.269 of segment.
-    pub const UPPER_ARM_GYRATION_MEN: &Entry = &TABLE[483];
+    pub const UPPER_ARM_GYRATION_MEN: &Entry = &TABLE[484];
 
     /// radius of gyration of the upper arm about a transverse axis through its center of mass, women: 0.26 of segment.
-    pub const UPPER_ARM_GYRATION_WOMEN: &Entry = &TABLE[484];
+    pub const UPPER_ARM_GYRATION_WOMEN: &Entry = &TABLE[485];
 
     /// length of the upper arm: 0.186 of stature.
-    pub const UPPER_ARM_LENGTH: &Entry = &TABLE[485];
+    pub const UPPER_ARM_LENGTH: &Entry = &TABLE[486];
 
     /// mass of the upper arm, cadaver table: 0.028 of body mass.
-    pub const UPPER_ARM_MASS_CADAVER: &Entry = &TABLE[486];
+    pub const UPPER_ARM_MASS_CADAVER: &Entry = &TABLE[487];
 
     /// mass of the upper arm, men: 0.0271 of body mass.
-    pub const UPPER_ARM_MASS_MEN: &Entry = &TABLE[487];
+    pub const UPPER_ARM_MASS_MEN: &Entry = &TABLE[488];
 
     /// mass of the upper arm, women: 0.0255 of body mass.
-    pub const UPPER_ARM_MASS_WOMEN: &Entry = &TABLE[488];
+    pub const UPPER_ARM_MASS_WOMEN: &Entry = &TABLE[489];
 
     /// a tear over this is very large: 50 mm.
-    pub const VERY_LARGE_ABOVE: &Entry = &TABLE[489];
+    pub const VERY_LARGE_ABOVE: &Entry = &TABLE[490];
 
     /// same day: vomiting that goes on, no urine: a statement.
-    pub const VOMITING_URINE_SAME_DAY: &Entry = &TABLE[490];
+    pub const VOMITING_URINE_SAME_DAY: &Entry = &TABLE[491];
 
     /// weight through one arm in rising from a chair with both hands, estimated: 15 kg.
-    pub const WEIGHT_THROUGH_ARM_CHAIR_RISE: &Entry = &TABLE[491];
+    pub const WEIGHT_THROUGH_ARM_CHAIR_RISE: &Entry = &TABLE[492];
 
     /// weight through one arm in a push-up on the toes, estimated: 30 kg.
-    pub const WEIGHT_THROUGH_ARM_FLOOR_PUSH: &Entry = &TABLE[492];
+    pub const WEIGHT_THROUGH_ARM_FLOOR_PUSH: &Entry = &TABLE[493];
 
     /// weight through one arm in a push-up on the knees, estimated: 20 kg.
-    pub const WEIGHT_THROUGH_ARM_KNEELING_PUSH: &Entry = &TABLE[493];
+    pub const WEIGHT_THROUGH_ARM_KNEELING_PUSH: &Entry = &TABLE[494];
 
     /// weight through one arm in leaning lightly on a hand or an elbow, estimated: 5 kg.
-    pub const WEIGHT_THROUGH_ARM_LEAN: &Entry = &TABLE[494];
+    pub const WEIGHT_THROUGH_ARM_LEAN: &Entry = &TABLE[495];
 
     /// weight through one arm in lying on that side, estimated: 12 kg.
-    pub const WEIGHT_THROUGH_ARM_LYING_ON: &Entry = &TABLE[495];
+    pub const WEIGHT_THROUGH_ARM_LYING_ON: &Entry = &TABLE[496];
 
     /// weight through one arm in a push-up at the wall, estimated: 10 kg.
-    pub const WEIGHT_THROUGH_ARM_WALL_PUSH: &Entry = &TABLE[496];
+    pub const WEIGHT_THROUGH_ARM_WALL_PUSH: &Entry = &TABLE[497];
 
     /// work on a ladder: not before overhead load and weight through the arm are both open: a statement.
-    pub const WORK_ON_A_LADDER: &Entry = &TABLE[497];
+    pub const WORK_ON_A_LADDER: &Entry = &TABLE[498];
 
     /// work with the other hand alone: from the day of desk work with the sling on: a statement.
-    pub const WORK_WITH_ONE_HAND: &Entry = &TABLE[498];
+    pub const WORK_WITH_ONE_HAND: &Entry = &TABLE[499];
 
     /// first day on which the wound may be wet without a watertight cover, once healed: day 10.
-    pub const WOUND_DRY_UNTIL: &Entry = &TABLE[499];
+    pub const WOUND_DRY_UNTIL: &Entry = &TABLE[500];
 
     /// same day: spreading redness, pus, heat, swelling or opening of the wound, a stain past the edge of the dressing: a statement.
-    pub const WOUND_SIGNS_SAME_DAY: &Entry = &TABLE[500];
+    pub const WOUND_SIGNS_SAME_DAY: &Entry = &TABLE[501];
 
     /// first day of the wound visit: day 10.
-    pub const WOUND_VISIT_FROM: &Entry = &TABLE[501];
+    pub const WOUND_VISIT_FROM: &Entry = &TABLE[502];
 
     /// last day of the wound visit: day 14.
-    pub const WOUND_VISIT_UNTIL: &Entry = &TABLE[502];
+    pub const WOUND_VISIT_UNTIL: &Entry = &TABLE[503];
 }

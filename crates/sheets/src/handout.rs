@@ -10,7 +10,7 @@ use crate::document::{Block, Document, ListMark, Reader, Size, Tone};
 use crate::exercises;
 use crate::first_days;
 use crate::fridge;
-use crate::parts::{Part, Period};
+use crate::parts::{OnPaper, Onward, Part, Period, on_paper};
 use crate::points::{Point, Points};
 use crate::sling;
 use crate::texts::{Texts, list};
@@ -44,14 +44,16 @@ const WOUND: &str = "wound";
 pub fn handout(desk: &Desk<'_>) -> Result<Document, NoNumber> {
     let numbers = Numbers::of(desk.settings)?;
     let texts = Texts::of_patient(desk);
-    let parts = desk.parts();
+    let all = desk.parts();
+    let paper = on_paper(&all, desk.issued_on);
+    let parts = paper.printed;
     let first_day = parts.first().map_or(0, |part| part.from_day().count());
     let numbness = numbness(first_day);
-    let mut blocks = first_page(desk, &texts, &parts);
+    let mut blocks = first_page(desk, &texts, &paper);
     blocks.push(texts.heading(1, "handout-call-title"));
     blocks.extend(calls::frames(&texts, desk.settings, numbness));
     if first_day < evidence::ids::WOUND_VISIT_FROM.day().count() {
-        blocks.extend(first_nights(desk, &texts, &parts, numbers));
+        blocks.extend(first_nights(desk, &texts, parts, numbers));
     }
     let mut answers = desk.answers;
     for (order, part) in parts.iter().enumerate() {
@@ -67,7 +69,7 @@ pub fn handout(desk: &Desk<'_>) -> Result<Document, NoNumber> {
     blocks.extend(visits(desk, &texts));
     blocks.push(texts.paragraph(Tone::Plain, "handout-care", &[]));
     blocks.push(signature(&texts));
-    for part in &parts {
+    for part in parts {
         blocks.push(Block::PageBreak);
         blocks.extend(fridge::sheet(desk, &texts, part));
     }
@@ -101,7 +103,8 @@ fn numbness(day: u16) -> Numbness {
     }
 }
 
-fn first_page(desk: &Desk<'_>, texts: &Texts<'_>, parts: &[Part<'_>]) -> Vec<Block> {
+fn first_page(desk: &Desk<'_>, texts: &Texts<'_>, paper: &OnPaper<'_, '_>) -> Vec<Block> {
+    let parts = paper.printed;
     let operated_on = texts.date(desk.prescription.operated_on);
     let mut blocks = vec![
         Block::Head {
@@ -120,7 +123,8 @@ fn first_page(desk: &Desk<'_>, texts: &Texts<'_>, parts: &[Part<'_>]) -> Vec<Blo
     if let Some(part) = parts.first() {
         blocks.push(Block::Heading { level: 1, text: step_title(texts, part) });
         blocks.push(days(desk, texts, part));
-        blocks.push(next(desk, texts));
+        blocks.push(next(desk, texts, parts.get(1).or(paper.later.first())));
+        blocks.extend(later(texts, paper));
         blocks.extend(sling::bar(desk, texts, parts));
         blocks.extend(rules(desk, texts, part));
     }
@@ -142,22 +146,47 @@ pub(crate) fn step_title(texts: &Texts<'_>, part: &Part<'_>) -> String {
     texts.with("handout-step", &[("number", number.into()), ("title", texts.get(&id).into())])
 }
 
-/// The one line about what comes next.
-fn next(desk: &Desk<'_>, texts: &Texts<'_>) -> Block {
+/// The one line about what comes next: the next step that is open, or else the first that is not.
+fn next(desk: &Desk<'_>, texts: &Texts<'_>, opened: Option<&Part<'_>>) -> Block {
+    let line = |text| Block::Callout { tone: Tone::Strong, title: String::new(), text: vec![text], items: Vec::new() };
+    if let Some(part) = opened {
+        return line(texts.with("handout-next-opened", &[("date", texts.date(part.from()).into())]));
+    }
     let today = desk.prescription.today.as_ref();
     let is_opened = |id: &str| desk.prescription.stages.iter().any(|stage| stage.id == id && stage.opened);
     let text = match today.and_then(|today| today.not_before.as_ref().map(|next| (today.basis, next))) {
         None => return texts.paragraph(Tone::Plain, "handout-last", &[]),
-        Some((plan::TodayBasis::Frozen, _)) => vec![texts.get("handout-frozen")],
+        Some((plan::TodayBasis::Frozen, _)) => texts.get("handout-frozen"),
         Some((plan::TodayBasis::Opened, next)) if is_opened(&next.stage) => {
-            vec![texts.with("handout-next-opened", &[("date", texts.date(next.date).into())])]
+            texts.with("handout-next-opened", &[("date", texts.date(next.date).into())])
         }
         Some((plan::TodayBasis::Opened, next)) => {
             let next = texts.with("handout-next", &[("date", texts.date(next.date).into())]);
-            vec![format!("{next} {}", texts.get("handout-after"))]
+            format!("{next} {}", texts.get("handout-after"))
         }
     };
-    Block::Callout { tone: Tone::Strong, title: String::new(), text, items: Vec::new() }
+    line(text)
+}
+
+/// The steps that are opened and get paper of their own; what to do should that not come in time.
+fn later(texts: &Texts<'_>, paper: &OnPaper<'_, '_>) -> Vec<Block> {
+    let Some(first) = paper.later.first() else { return Vec::new() };
+    let items: Vec<String> = paper
+        .later
+        .iter()
+        .map(|part| {
+            let from = ("from", texts.date(part.from()).into());
+            texts.with("handout-later-step", &[("step", step_title(texts, part).into()), from])
+        })
+        .collect();
+    let (tone, until) = match paper.onward() {
+        Onward::NoStricter => (Tone::Plain, "handout-later-go-on"),
+        Onward::Stricter => (Tone::Stop, "handout-later-stricter"),
+    };
+    let mut blocks = vec![texts.paragraph(Tone::Plain, "handout-later-paper", &[])];
+    blocks.extend(list(ListMark::Dot, items));
+    blocks.push(texts.paragraph(tone, until, &[("date", texts.date(first.from()).into())]));
+    vec![Block::Together { blocks }]
 }
 
 /// What may be done and what not, and what changes inside the step.

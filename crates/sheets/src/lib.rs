@@ -56,12 +56,14 @@ pub use document::{
 pub use first_days::{first_days, first_days_told, tablets};
 pub use handout::handout;
 pub use letter::letter;
-pub use parts::{Part, Period, parts};
+pub use parts::{OnPaper, Onward, Part, Period, on_paper, parts};
 pub use points::{OtherArm, Point, Points};
 pub use surgeon::surgeon_page;
 pub use visits::of_patient as visits_of_patient;
 pub use work::work_note;
 
+#[cfg(test)]
+mod handout_tests;
 #[cfg(test)]
 mod letter_standing_tests;
 #[cfg(test)]

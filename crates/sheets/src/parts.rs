@@ -1,5 +1,6 @@
 //! The opened stages of a prescription, as a patient may see them.
 
+use jiff::Span;
 use jiff::civil::Date;
 use plan::{Allowed, ExerciseLine, LimitRow, Prescription, SlingLine, StageLine, TodayBasis};
 use quantity::PostoperativeDay;
@@ -65,6 +66,55 @@ impl Period<'_> {
 
     fn of(&self, key: Key) -> impl Iterator<Item = &LimitRow> {
         self.limits.iter().filter(move |row| row.key.in_position(key.position) == key)
+    }
+}
+
+/// What one handout prints of the opened stages, and what it leaves to later paper.
+#[derive(Debug, Clone, Copy)]
+pub struct OnPaper<'a, 'p> {
+    /// The stage that is on, and the next one where it begins soon.
+    pub printed: &'a [Part<'p>],
+    /// The stages after those.
+    pub later: &'a [Part<'p>],
+}
+
+/// How the rules go on where a stage is left to later paper.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Onward {
+    /// Nothing that is allowed becomes less: who has no new paper yet may go on with the old one.
+    NoStricter,
+    /// Something becomes less: the old paper must not be followed any more.
+    Stricter,
+}
+
+/// Takes what is on now, and the next stage only where it begins soon: nobody carries paper for months ahead.
+///
+/// # Source
+/// `next-step-on-paper`: own choice.
+pub fn on_paper<'a, 'p>(parts: &'a [Part<'p>], issued_on: Date) -> OnPaper<'a, 'p> {
+    let soon = evidence::ids::NEXT_STEP_ON_PAPER.days().count();
+    let is_soon = |part: &Part<'_>| {
+        let last = issued_on.saturating_add(Span::new().days(i64::from(soon)));
+        part.from() <= last
+    };
+    let count = match parts {
+        [_, next, ..] if is_soon(next) => 2,
+        _ => parts.len().min(1),
+    };
+    let (printed, later) = parts.split_at(count);
+    OnPaper { printed, later }
+}
+
+impl OnPaper<'_, '_> {
+    /// Whether the first stage that is left to later paper allows less of anything than the last one printed.
+    pub fn onward(&self) -> Onward {
+        let (Some(last), Some(next)) = (self.printed.last(), self.later.first()) else { return Onward::NoStricter };
+        let (Some(before), Some(after)) = (last.periods.last(), next.periods.first()) else {
+            return Onward::NoStricter;
+        };
+        let is_less = before.limits.iter().any(|row| after.allowed(row.key) < row.allowed);
+        let more_sling = after.sling.wear > before.sling.wear;
+        if is_less || more_sling { Onward::Stricter } else { Onward::NoStricter }
     }
 }
 
