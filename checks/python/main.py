@@ -71,6 +71,8 @@ def read(path: Path, text: str, prescription: Prescription, report: Report) -> N
     sheets.check(name, text, prescription, report)
     if path.name == "patient.pdf":
         sheets.frozen(name, text, prescription, report)
+    if path.name == "therapist.pdf":
+        sheets.signed_first(name, text, report)
     if path.name in _WITH_VISITS:
         sheets.visits_in_order(name, text, prescription, report)
 

@@ -152,6 +152,13 @@ def _texts(controls: Controls, folder, root: Path) -> None:
     listed = "".join(says(day) for day in visits)
     broken("visits-in-order", "visits backward", "Visits\n" + "".join(says(day) for day in reversed(visits)) + text)
     broken("visits-in-order", "no list of visits", re.sub(r"(?im)^.*(visit|cita).*$", "", text))
+    letter = folder.path / "therapist.pdf"
+    first, _, rest = pages.text(letter).partition("\f")
+    before_letter, after_letter = Report(), Report()
+    main.read(letter, first + "\f" + rest, prescription, before_letter)
+    unsigned = re.sub(r"Surgeon.s signature", "", first)
+    main.read(letter, unsigned + "\fSurgeon's signature" + rest, prescription, after_letter)
+    controls.compare("letter-signed-first", "a signature on the second page", before_letter, after_letter)
     after = Report()
     main.read(path, "Visits\n" + listed, prescription, after)
     controls.told("visits in order are no fault", not after.failed("visits-in-order"))

@@ -73,6 +73,15 @@ def frozen(name: str, text: str, prescription: Prescription, report) -> None:
             )
 
 
+def signed_first(name: str, text: str, report) -> None:
+    """The therapist's letter says on its first page until when it is valid, and is signed there."""
+    report.looked("letter-signed-first")
+    first = text.split("\f")[0]
+    for needed in ("Surgeon's signature", "Not valid unsigned", "alid until"):
+        if needed not in words.plain(first) and needed not in first:
+            report.fault("letter-signed-first", f"{name}: '{needed}' is not on the first page")
+
+
 def visits_in_order(name: str, text: str, prescription: Prescription, report) -> None:
     """Where a sheet lists its visits, each is later than the one above it."""
     listed = listed_visits(text, {on for _, on, _ in prescription.visits})

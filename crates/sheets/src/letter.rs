@@ -35,6 +35,8 @@ pub fn letter(desk: &Desk<'_>) -> Document {
     let mut blocks = vec![head(desk, "letter-title"), who(desk), done(desk, &say, &mut reasons)];
     let validity = Validity::of(of, desk.issued_on).sentence(&say);
     blocks.push(Block::Callout { tone: Tone::Strong, title: validity, text: Vec::new(), items: Vec::new() });
+    // Above the box, so that it stands on the first page however long the box is.
+    blocks.push(signature(&say, of));
     blocks.push(letter_safety::call(desk, &say));
     blocks.push(say.heading(2, "letter-box-title"));
     let first = LimitsTable::of(of, Days::Ahead, |key| is_first(of, key));
@@ -43,7 +45,6 @@ pub fn letter(desk: &Desk<'_>) -> Document {
     blocks.push(permissions(desk));
     blocks.extend(letter_gates::next(&say, of, &mut reasons));
     blocks.extend(questions(&say, of));
-    blocks.push(signature(&say, of));
     blocks.push(strip(desk));
     blocks.extend(letter_gates::all(&say, of, &mut reasons));
     blocks.push(say.heading(2, "letter-rest-title"));
