@@ -252,13 +252,13 @@ fn no_gate_asks_for_more_than_the_day_before_it_allows() {
     assert!(compared > 50 && clipped > 5, "{compared}, {clipped}");
 }
 
-/// What is asked of the other arm, whom to call, and how the words are meant stand before the signature.
+/// What is asked of the other arm, whom to call, and how the words are meant stand before the strip to send back.
 #[test]
 fn the_first_page_says_whom_to_call_and_how_the_other_arm_is() {
     let (world, all) = world();
     for made in all {
         let document = letter(&world.desk(made));
-        let until = document.blocks.iter().position(|block| matches!(block, Block::Signature { .. })).expect("a line");
+        let until = document.blocks.iter().position(|block| matches!(block, Block::Strip { .. })).expect("a line");
         let first = Document { blocks: document.blocks[..until].to_vec(), ..document.clone() };
         let texts = first.texts().join("\n");
         for number in [&made.settings.contact.day, &made.settings.contact.night].into_iter().flatten() {
@@ -294,14 +294,14 @@ fn a_row_with_a_number_of_no_source_is_marked() {
     assert!(document.texts().contains(&"2 times a week for 12 weeks, from ____________"));
 }
 
-/// After a tenodesis stretch into elbow extension is shut for longer: that stands above the signature.
+/// After a tenodesis stretch into elbow extension is shut for longer: that stands above the strip.
 #[test]
 fn a_ban_on_stretch_of_the_elbow_is_on_the_first_page() {
     let (world, all) = world();
     let has_row = |name: &str| {
         let made = all.iter().find(|made| made.name == name).expect(name);
         let blocks = letter(&world.desk(made)).blocks;
-        let first = blocks.iter().take_while(|block| !matches!(block, Block::Signature { .. }));
+        let first = blocks.iter().take_while(|block| !matches!(block, Block::Strip { .. }));
         let mut labels = first.filter_map(|block| match block {
             Block::Table { rows, .. } => Some(rows.iter().map(|row| row[0].text.clone()).collect::<Vec<_>>()),
             _ => None,
