@@ -10,8 +10,8 @@ use crate::words;
 words! {
     /// A place of the body that everybody can find on it, from low to high.
     Landmark {
-        /// The knee.
-        Knee = "knee",
+        /// The top of the thigh.
+        TopOfThigh = "top of the thigh",
         /// The hip.
         Hip = "hip",
         /// The belly button.
@@ -64,7 +64,7 @@ impl Landmark {
     /// Its height.
     pub fn height(self) -> Height {
         let entry: &Entry = match self {
-            Self::Knee => ids::KNEE_HEIGHT,
+            Self::TopOfThigh => ids::THIGH_TOP_HEIGHT,
             Self::Hip => ids::HIP_HEIGHT,
             Self::BellyButton => ids::NAVEL_HEIGHT,
             Self::Chest => ids::CHEST_HEIGHT,
@@ -137,7 +137,7 @@ mod tests {
     fn higher_limits_never_name_a_lower_place() {
         let marks: Vec<_> = (0..=180).map(|limit| Landmark::within(Degrees::whole(limit))).collect(); // not medical: the arc
         assert!(marks.windows(2).all(|pair| pair[0] <= pair[1]));
-        assert_eq!(marks[0], Some(Landmark::Knee));
+        assert_eq!(marks[0], None);
     }
 
     #[test]

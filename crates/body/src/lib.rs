@@ -11,10 +11,17 @@
 #![deny(missing_docs)]
 
 mod angle;
+mod arctangent;
 mod arm;
+mod batch;
+mod clinical;
 mod household;
 mod key;
+mod landmarks;
 mod load;
+mod matrix;
+pub mod noise;
+mod normal_range;
 mod person;
 mod pose;
 mod posture;
@@ -22,13 +29,19 @@ mod rotation;
 mod segment;
 mod skeleton;
 mod table;
+mod thoracohumeral;
 mod words;
 
 pub use angle::Angle;
 pub use arm::{Arm, Blade, Fingers, Shoulder};
+pub use batch::{Reading, read_all};
+pub use clinical::{ClinicalReading, NotTold, PlaneName};
 pub use household::{Height, Landmark};
 pub use key::{ALL_KEYS, Key, KeyError};
+pub use landmarks::{ArmLandmarks, LandmarkError, LandmarkFrame, ThoraxLandmarks};
 pub use load::{HangingArm, Moment, Moments, Peak, Spread};
+pub use matrix::{Frame, FrameCheck, Matrix};
+pub use normal_range::UsualMotion;
 pub use person::{Person, PersonError, accepted_mass, accepted_stature};
 pub use pose::Pose;
 pub use posture::Posture;
@@ -36,6 +49,7 @@ pub use rotation::{Rotation, Vector};
 pub use segment::SegmentTable;
 pub use skeleton::{ArmJoints, LegJoints, Skeleton};
 pub use table::{elbow_on_table, lean_over_table};
+pub use thoracohumeral::{ForwardRightAxial, Thoracohumeral};
 pub use words::{Joint, Mode, Movement, Position, Side};
 
 #[cfg(test)]

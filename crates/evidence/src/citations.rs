@@ -399,6 +399,52 @@ pub static SOURCES: &[Source] = &[
         ..Source::new("GO", "Driving after cuff repair, 2015", SourceKind::Paper, Reading::Abstract)
     },
     Source {
+        authors: Some("Norkin and White, quoting Boone and Azen"),
+        title: Some("Measurement of Joint Motion, 5th edition, appendix, table A.1"),
+        address: Some("fadavispt.mhmedical.com sectionid=158980269"),
+        year: Some(2016),
+        ..Source::new("GON-BA", "Handbook of joint measurement, 5th edition, 2016: men up to 54 years", SourceKind::Summary, Reading::Read)
+    },
+    Source {
+        authors: Some("Norkin and White, quoting Greene and Wolf"),
+        title: Some("Measurement of Joint Motion, 5th edition, appendix, table A.1"),
+        address: Some("fadavispt.mhmedical.com sectionid=158980269"),
+        year: Some(2016),
+        ..Source::new("GON-GW", "Handbook of joint measurement, 5th edition, 2016: adults of 18 to 55 years", SourceKind::Summary, Reading::Read)
+    },
+    Source {
+        authors: Some("Norkin and White, quoting the American Medical Association"),
+        title: Some("Measurement of Joint Motion, 5th edition, appendix, table A.1"),
+        address: Some("fadavispt.mhmedical.com sectionid=158980269"),
+        year: Some(2016),
+        ..Source::new("GON-IG", "Handbook of joint measurement, 5th edition, 2016: guide to rating impairment", SourceKind::Summary, Reading::Read)
+    },
+    Source {
+        authors: Some("Norkin and White, quoting Macedo and Magee"),
+        title: Some("Measurement of Joint Motion, 5th edition, appendix, table A.1"),
+        address: Some("fadavispt.mhmedical.com sectionid=158980269"),
+        year: Some(2016),
+        ..Source::new("GON-MM", "Handbook of joint measurement, 5th edition, 2016: women of 18 to 59 years", SourceKind::Summary, Reading::Read)
+    },
+    Source {
+        authors: Some("Norkin and White, quoting the American Academy of Orthopaedic Surgeons"),
+        title: Some("Measurement of Joint Motion, 5th edition, appendix, table A.1"),
+        address: Some("fadavispt.mhmedical.com sectionid=158980269"),
+        year: Some(2016),
+        ..Source::new("GON-SH", "Handbook of joint measurement, 5th edition, 2016: a society of surgeons", SourceKind::Summary, Reading::Read)
+    },
+    Source {
+        authors: Some("Norkin and White, quoting Walker and others"),
+        title: Some("Measurement of Joint Motion, 5th edition, appendix, table A.1"),
+        address: Some("fadavispt.mhmedical.com sectionid=158980269"),
+        year: Some(2016),
+        ..Source::new("GON-WA", "Handbook of joint measurement, 5th edition, 2016: people of 65 to 85 years", SourceKind::Summary, Reading::Read)
+    },
+    Source {
+        address: Some("scranton.edu goniometry shflex"),
+        ..Source::new("GONF", "Teaching page on measuring forward elevation", SourceKind::Summary, Reading::Read)
+    },
+    Source {
         authors: Some("Goutallier and others"),
         year: Some(1994),
         ..Source::new("GOUT", "Grades of fatty infiltration, 1994", SourceKind::Paper, Reading::NotRead)
@@ -1181,6 +1227,13 @@ pub static SOURCES: &[Source] = &[
     Source {
         address: Some("wjgnet 13/12/1038"),
         ..Source::new("WJ", "Reparability score", SourceKind::Paper, Reading::Abstract)
+    },
+    Source {
+        authors: Some("Yian and others"),
+        journal: Some("J Shoulder Elbow Surg 14:128"),
+        address: Some("springermedizin.de link jse.2004.07.003"),
+        year: Some(2005),
+        ..Source::new("YIA", "Study of a shoulder score in people without complaints, 2005", SourceKind::Paper, Reading::Abstract)
     },
     Source {
         authors: Some("Yoon and others"),

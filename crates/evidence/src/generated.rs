@@ -6,7 +6,7 @@ use crate::{Entry, HowKnown, Unit};
 /// Every entry, by id.
 pub static ENTRIES: &[Entry] = &TABLE;
 
-static TABLE: [Entry; 504] = [
+static TABLE: [Entry; 564] = [
     Entry {
         value: Some(0.82),
         n: Some(6068),
@@ -128,9 +128,12 @@ static TABLE: [Entry; 504] = [
         ..Entry::new("chest-height", "body", "height of the middle of the chest above the floor", Unit::OfStature, HowKnown::Read)
     },
     Entry {
-        value: Some(0.87),
-        sources: &["DC"],
-        ..Entry::new("chin-height", "body", "height of the chin above the floor", Unit::OfStature, HowKnown::Memory)
+        value: Some(0.867), low: Some(0.862), high: Some(0.875),
+        n: Some(5),
+        population: Some("soldiers, men: the first five rows of a public copy of the survey"),
+        sources: &["AN"],
+        note: Some("Height of the eyes less the length of the face from the root of the nose to the chin."),
+        ..Entry::new("chin-height", "body", "height of the chin above the floor", Unit::OfStature, HowKnown::Read)
     },
     Entry {
         value: Some(7.0),
@@ -1239,46 +1242,6 @@ static TABLE: [Entry; 504] = [
         ..Entry::new("grip-center", "body", "middle of a grip from the wrist", Unit::OfStature, HowKnown::OwnChoice)
     },
     Entry {
-        value: Some(60.0),
-        note: Some("Hand at 0.63 of the stature."),
-        ..Entry::new("hand-at-belly-button", "texts", "elevation at which the hand of the straight arm is about as high as the belly button", Unit::Degrees, HowKnown::OwnChoice)
-    },
-    Entry {
-        value: Some(75.0),
-        note: Some("Hand at 0.72 of the stature."),
-        ..Entry::new("hand-at-chest", "texts", "elevation at which the hand of the straight arm is about as high as the middle of the chest", Unit::Degrees, HowKnown::OwnChoice)
-    },
-    Entry {
-        value: Some(100.0),
-        note: Some("Hand at 0.89 of the stature."),
-        ..Entry::new("hand-at-chin", "texts", "elevation at which the hand of the straight arm is about as high as the chin", Unit::Degrees, HowKnown::OwnChoice)
-    },
-    Entry {
-        value: Some(110.0),
-        note: Some("Hand at 0.95 of the stature."),
-        ..Entry::new("hand-at-eyes", "texts", "elevation at which the hand of the straight arm is about as high as the eyes", Unit::Degrees, HowKnown::OwnChoice)
-    },
-    Entry {
-        value: Some(45.0),
-        note: Some("Hand at 0.55 of the stature."),
-        ..Entry::new("hand-at-hip", "texts", "elevation at which the hand of the straight arm is about as high as the hip", Unit::Degrees, HowKnown::OwnChoice)
-    },
-    Entry {
-        value: Some(90.0),
-        note: Some("By geometry."),
-        ..Entry::new("hand-at-shoulder", "texts", "elevation at which the hand of the straight arm is as high as the shoulder", Unit::Degrees, HowKnown::OwnChoice)
-    },
-    Entry {
-        value: Some(120.0),
-        note: Some("Hand at 1.01 of the stature."),
-        ..Entry::new("hand-at-top-of-head", "texts", "elevation at which the hand of the straight arm is about as high as the top of the head", Unit::Degrees, HowKnown::OwnChoice)
-    },
-    Entry {
-        value: Some(30.0),
-        note: Some("Hand at 0.48 of the stature; the angle is rounded up, so that the words never say more than the degrees."),
-        ..Entry::new("hand-at-top-of-thigh", "texts", "elevation at which the hand of the straight arm is no higher than the top of the thigh", Unit::Degrees, HowKnown::OwnChoice)
-    },
-    Entry {
         value: Some(0.506),
         population: Some("eight male cadavers, as a handbook gives them"),
         sources: &["DW"],
@@ -1608,12 +1571,6 @@ static TABLE: [Entry; 504] = [
         ..Entry::new("jolts-count-as-resistance", "exercise", "the jolts of running count as resistance to the arm that swings", Unit::None, HowKnown::OwnChoice)
     },
     Entry {
-        value: Some(0.285),
-        sources: &["DC"],
-        note: Some("Shank and ankle together."),
-        ..Entry::new("knee-height", "body", "height of the knee above the floor", Unit::OfStature, HowKnown::Read)
-    },
-    Entry {
         value: Some(84.0),
         sources: &["BR"],
         ..Entry::new("labrum-biceps-start", "protocol", "first day of effort or resistance at the elbow after a labral repair", Unit::Day, HowKnown::Read)
@@ -1686,6 +1643,545 @@ static TABLE: [Entry; 504] = [
         ..Entry::new("no-protocol-covers", "protocol", "graft, tendon transfer, balloon, capsular reconstruction, fracture fixation and nerve injury have no shipped protocol", Unit::None, HowKnown::OwnChoice)
     },
     Entry {
+        value: Some(166.0),
+        n: Some(1046),
+        population: Some("men, 11 to 87 years, without complaints"),
+        design: Some("active motion, in the study of a score"),
+        sources: &["YIA"],
+        ..Entry::new("normal-abduction-active-men", "measurement", "usual active abduction, men of 11 to 87 years", Unit::Degrees, HowKnown::Abstract)
+    },
+    Entry {
+        value: Some(166.0),
+        n: Some(573),
+        population: Some("women, 11 to 87 years, without complaints"),
+        design: Some("active motion, in the study of a score"),
+        sources: &["YIA"],
+        ..Entry::new("normal-abduction-active-women", "measurement", "usual active abduction, women of 11 to 87 years", Unit::Degrees, HowKnown::Abstract)
+    },
+    Entry {
+        value: Some(168.0),
+        n: Some(20),
+        population: Some("10 men and 10 women, 18 to 55 years"),
+        design: Some("universal goniometer"),
+        sources: &["GON-GW"],
+        locator: Some("appendix, table A.1"),
+        ..Entry::new("normal-abduction-adults-18-to-55", "measurement", "usual abduction, adults of 18 to 55 years", Unit::Degrees, HowKnown::Read)
+    },
+    Entry {
+        value: Some(165.0),
+        n: Some(60),
+        population: Some("30 men and 30 women, 65 to 85 years"),
+        design: Some("universal goniometer"),
+        sources: &["GON-WA"],
+        locator: Some("appendix, table A.1"),
+        ..Entry::new("normal-abduction-elders-65-to-85", "measurement", "usual abduction, people of 65 to 85 years", Unit::Degrees, HowKnown::Read)
+    },
+    Entry {
+        value: Some(170.0),
+        design: Some("universal goniometer"),
+        sources: &["GON-IG"],
+        locator: Some("appendix, table A.1"),
+        note: Some("A lower bound: at least this."),
+        ..Entry::new("normal-abduction-impairment-guide", "measurement", "usual abduction, guide to rating impairment", Unit::Degrees, HowKnown::Read)
+    },
+    Entry {
+        value: Some(184.0),
+        n: Some(109),
+        population: Some("109 men, 1.5 to 54 years"),
+        design: Some("universal goniometer"),
+        sources: &["GON-BA"],
+        locator: Some("appendix, table A.1"),
+        ..Entry::new("normal-abduction-men-to-54", "measurement", "usual abduction, men up to 54 years", Unit::Degrees, HowKnown::Read)
+    },
+    Entry {
+        value: Some(180.0),
+        design: Some("universal goniometer"),
+        sources: &["GON-SH"],
+        locator: Some("appendix, table A.1"),
+        ..Entry::new("normal-abduction-surgeons-handbook", "measurement", "usual abduction, handbook of a society of surgeons", Unit::Degrees, HowKnown::Read)
+    },
+    Entry {
+        value: Some(188.0),
+        n: Some(90),
+        population: Some("90 women, 18 to 59 years"),
+        design: Some("universal goniometer"),
+        sources: &["GON-MM"],
+        locator: Some("appendix, table A.1"),
+        ..Entry::new("normal-abduction-women-18-to-59", "measurement", "usual abduction, women of 18 to 59 years", Unit::Degrees, HowKnown::Read)
+    },
+    Entry {
+        value: Some(0.0),
+        n: Some(20),
+        population: Some("10 men and 10 women, 18 to 55 years"),
+        design: Some("universal goniometer"),
+        sources: &["GON-GW"],
+        locator: Some("appendix, table A.1"),
+        note: Some("The least certain row of the table as it was read."),
+        ..Entry::new("normal-elbow-extension-adults-18-to-55", "measurement", "usual extension of the elbow, adults of 18 to 55 years", Unit::Degrees, HowKnown::Read)
+    },
+    Entry {
+        value: Some(-4.0),
+        n: Some(60),
+        population: Some("30 men and 30 women, 65 to 85 years"),
+        design: Some("universal goniometer"),
+        sources: &["GON-WA"],
+        locator: Some("appendix, table A.1"),
+        note: Some("Negative: this much short of straight. The least certain row of the table as it was read."),
+        ..Entry::new("normal-elbow-extension-elders-65-to-85", "measurement", "usual extension of the elbow, people of 65 to 85 years", Unit::Degrees, HowKnown::Read)
+    },
+    Entry {
+        value: Some(0.0),
+        design: Some("universal goniometer"),
+        sources: &["GON-IG"],
+        locator: Some("appendix, table A.1"),
+        note: Some("A lower bound: at least this. The least certain row of the table as it was read."),
+        ..Entry::new("normal-elbow-extension-impairment-guide", "measurement", "usual extension of the elbow, guide to rating impairment", Unit::Degrees, HowKnown::Read)
+    },
+    Entry {
+        value: Some(1.0),
+        n: Some(109),
+        population: Some("109 men, 1.5 to 54 years"),
+        design: Some("universal goniometer"),
+        sources: &["GON-BA"],
+        locator: Some("appendix, table A.1"),
+        note: Some("The least certain row of the table as it was read."),
+        ..Entry::new("normal-elbow-extension-men-to-54", "measurement", "usual extension of the elbow, men up to 54 years", Unit::Degrees, HowKnown::Read)
+    },
+    Entry {
+        value: Some(0.0),
+        design: Some("universal goniometer"),
+        sources: &["GON-SH"],
+        locator: Some("appendix, table A.1"),
+        note: Some("The least certain row of the table as it was read."),
+        ..Entry::new("normal-elbow-extension-surgeons-handbook", "measurement", "usual extension of the elbow, handbook of a society of surgeons", Unit::Degrees, HowKnown::Read)
+    },
+    Entry {
+        value: Some(2.0),
+        n: Some(90),
+        population: Some("90 women, 18 to 59 years"),
+        design: Some("universal goniometer"),
+        sources: &["GON-MM"],
+        locator: Some("appendix, table A.1"),
+        note: Some("The least certain row of the table as it was read."),
+        ..Entry::new("normal-elbow-extension-women-18-to-59", "measurement", "usual extension of the elbow, women of 18 to 59 years", Unit::Degrees, HowKnown::Read)
+    },
+    Entry {
+        value: Some(145.0),
+        n: Some(20),
+        population: Some("10 men and 10 women, 18 to 55 years"),
+        design: Some("universal goniometer"),
+        sources: &["GON-GW"],
+        locator: Some("appendix, table A.1"),
+        ..Entry::new("normal-elbow-flexion-adults-18-to-55", "measurement", "usual flexion of the elbow, adults of 18 to 55 years", Unit::Degrees, HowKnown::Read)
+    },
+    Entry {
+        value: Some(143.0),
+        n: Some(60),
+        population: Some("30 men and 30 women, 65 to 85 years"),
+        design: Some("universal goniometer"),
+        sources: &["GON-WA"],
+        locator: Some("appendix, table A.1"),
+        ..Entry::new("normal-elbow-flexion-elders-65-to-85", "measurement", "usual flexion of the elbow, people of 65 to 85 years", Unit::Degrees, HowKnown::Read)
+    },
+    Entry {
+        value: Some(140.0),
+        design: Some("universal goniometer"),
+        sources: &["GON-IG"],
+        locator: Some("appendix, table A.1"),
+        note: Some("A lower bound: at least this."),
+        ..Entry::new("normal-elbow-flexion-impairment-guide", "measurement", "usual flexion of the elbow, guide to rating impairment", Unit::Degrees, HowKnown::Read)
+    },
+    Entry {
+        value: Some(143.0),
+        n: Some(109),
+        population: Some("109 men, 1.5 to 54 years"),
+        design: Some("universal goniometer"),
+        sources: &["GON-BA"],
+        locator: Some("appendix, table A.1"),
+        ..Entry::new("normal-elbow-flexion-men-to-54", "measurement", "usual flexion of the elbow, men up to 54 years", Unit::Degrees, HowKnown::Read)
+    },
+    Entry {
+        value: Some(150.0),
+        design: Some("universal goniometer"),
+        sources: &["GON-SH"],
+        locator: Some("appendix, table A.1"),
+        ..Entry::new("normal-elbow-flexion-surgeons-handbook", "measurement", "usual flexion of the elbow, handbook of a society of surgeons", Unit::Degrees, HowKnown::Read)
+    },
+    Entry {
+        value: Some(149.0),
+        n: Some(90),
+        population: Some("90 women, 18 to 59 years"),
+        design: Some("universal goniometer"),
+        sources: &["GON-MM"],
+        locator: Some("appendix, table A.1"),
+        ..Entry::new("normal-elbow-flexion-women-18-to-59", "measurement", "usual flexion of the elbow, women of 18 to 59 years", Unit::Degrees, HowKnown::Read)
+    },
+    Entry {
+        value: Some(44.0),
+        n: Some(60),
+        population: Some("30 men and 30 women, 65 to 85 years"),
+        design: Some("universal goniometer"),
+        sources: &["GON-WA"],
+        locator: Some("appendix, table A.1"),
+        ..Entry::new("normal-extension-elders-65-to-85", "measurement", "usual extension of the shoulder, people of 65 to 85 years", Unit::Degrees, HowKnown::Read)
+    },
+    Entry {
+        value: Some(50.0),
+        design: Some("universal goniometer"),
+        sources: &["GON-IG"],
+        locator: Some("appendix, table A.1"),
+        note: Some("A lower bound: at least this."),
+        ..Entry::new("normal-extension-impairment-guide", "measurement", "usual extension of the shoulder, guide to rating impairment", Unit::Degrees, HowKnown::Read)
+    },
+    Entry {
+        value: Some(62.0),
+        n: Some(109),
+        population: Some("109 men, 1.5 to 54 years"),
+        design: Some("universal goniometer"),
+        sources: &["GON-BA"],
+        locator: Some("appendix, table A.1"),
+        ..Entry::new("normal-extension-men-to-54", "measurement", "usual extension of the shoulder, men up to 54 years", Unit::Degrees, HowKnown::Read)
+    },
+    Entry {
+        value: Some(60.0),
+        design: Some("universal goniometer"),
+        sources: &["GON-SH"],
+        locator: Some("appendix, table A.1"),
+        ..Entry::new("normal-extension-surgeons-handbook", "measurement", "usual extension of the shoulder, handbook of a society of surgeons", Unit::Degrees, HowKnown::Read)
+    },
+    Entry {
+        value: Some(70.0),
+        n: Some(90),
+        population: Some("90 women, 18 to 59 years"),
+        design: Some("universal goniometer"),
+        sources: &["GON-MM"],
+        locator: Some("appendix, table A.1"),
+        ..Entry::new("normal-extension-women-18-to-59", "measurement", "usual extension of the shoulder, women of 18 to 59 years", Unit::Degrees, HowKnown::Read)
+    },
+    Entry {
+        value: Some(63.0),
+        n: Some(1046),
+        population: Some("men, 11 to 87 years, without complaints"),
+        design: Some("active motion, in the study of a score"),
+        sources: &["YIA"],
+        ..Entry::new("normal-external-rotation-active-men", "measurement", "usual active external rotation, men of 11 to 87 years", Unit::Degrees, HowKnown::Abstract)
+    },
+    Entry {
+        value: Some(66.0),
+        n: Some(573),
+        population: Some("women, 11 to 87 years, without complaints"),
+        design: Some("active motion, in the study of a score"),
+        sources: &["YIA"],
+        ..Entry::new("normal-external-rotation-active-women", "measurement", "usual active external rotation, women of 11 to 87 years", Unit::Degrees, HowKnown::Abstract)
+    },
+    Entry {
+        value: Some(84.0),
+        n: Some(20),
+        population: Some("10 men and 10 women, 18 to 55 years"),
+        design: Some("universal goniometer"),
+        sources: &["GON-GW"],
+        locator: Some("appendix, table A.1"),
+        ..Entry::new("normal-external-rotation-adults-18-to-55", "measurement", "usual external rotation, adults of 18 to 55 years", Unit::Degrees, HowKnown::Read)
+    },
+    Entry {
+        value: Some(81.0),
+        n: Some(60),
+        population: Some("30 men and 30 women, 65 to 85 years"),
+        design: Some("universal goniometer"),
+        sources: &["GON-WA"],
+        locator: Some("appendix, table A.1"),
+        ..Entry::new("normal-external-rotation-elders-65-to-85", "measurement", "usual external rotation, people of 65 to 85 years", Unit::Degrees, HowKnown::Read)
+    },
+    Entry {
+        value: Some(60.0),
+        design: Some("universal goniometer"),
+        sources: &["GON-IG"],
+        locator: Some("appendix, table A.1"),
+        note: Some("A lower bound: at least this."),
+        ..Entry::new("normal-external-rotation-impairment-guide", "measurement", "usual external rotation, guide to rating impairment", Unit::Degrees, HowKnown::Read)
+    },
+    Entry {
+        value: Some(104.0),
+        n: Some(109),
+        population: Some("109 men, 1.5 to 54 years"),
+        design: Some("universal goniometer"),
+        sources: &["GON-BA"],
+        locator: Some("appendix, table A.1"),
+        ..Entry::new("normal-external-rotation-men-to-54", "measurement", "usual external rotation, men up to 54 years", Unit::Degrees, HowKnown::Read)
+    },
+    Entry {
+        value: Some(90.0),
+        design: Some("universal goniometer"),
+        sources: &["GON-SH"],
+        locator: Some("appendix, table A.1"),
+        ..Entry::new("normal-external-rotation-surgeons-handbook", "measurement", "usual external rotation, handbook of a society of surgeons", Unit::Degrees, HowKnown::Read)
+    },
+    Entry {
+        value: Some(108.0),
+        n: Some(90),
+        population: Some("90 women, 18 to 59 years"),
+        design: Some("universal goniometer"),
+        sources: &["GON-MM"],
+        locator: Some("appendix, table A.1"),
+        ..Entry::new("normal-external-rotation-women-18-to-59", "measurement", "usual external rotation, women of 18 to 59 years", Unit::Degrees, HowKnown::Read)
+    },
+    Entry {
+        value: Some(162.0),
+        n: Some(1046),
+        population: Some("men, 11 to 87 years, without complaints"),
+        design: Some("active motion, in the study of a score"),
+        sources: &["YIA"],
+        ..Entry::new("normal-forward-elevation-active-men", "measurement", "usual active forward elevation, men of 11 to 87 years", Unit::Degrees, HowKnown::Abstract)
+    },
+    Entry {
+        value: Some(161.0),
+        n: Some(573),
+        population: Some("women, 11 to 87 years, without complaints"),
+        design: Some("active motion, in the study of a score"),
+        sources: &["YIA"],
+        ..Entry::new("normal-forward-elevation-active-women", "measurement", "usual active forward elevation, women of 11 to 87 years", Unit::Degrees, HowKnown::Abstract)
+    },
+    Entry {
+        value: Some(156.0),
+        n: Some(20),
+        population: Some("10 men and 10 women, 18 to 55 years"),
+        design: Some("universal goniometer"),
+        sources: &["GON-GW"],
+        locator: Some("appendix, table A.1"),
+        ..Entry::new("normal-forward-elevation-adults-18-to-55", "measurement", "usual forward elevation, adults of 18 to 55 years", Unit::Degrees, HowKnown::Read)
+    },
+    Entry {
+        value: Some(165.0),
+        n: Some(60),
+        population: Some("30 men and 30 women, 65 to 85 years"),
+        design: Some("universal goniometer"),
+        sources: &["GON-WA"],
+        locator: Some("appendix, table A.1"),
+        ..Entry::new("normal-forward-elevation-elders-65-to-85", "measurement", "usual forward elevation, people of 65 to 85 years", Unit::Degrees, HowKnown::Read)
+    },
+    Entry {
+        value: Some(180.0),
+        design: Some("universal goniometer"),
+        sources: &["GON-IG"],
+        locator: Some("appendix, table A.1"),
+        note: Some("A lower bound: at least this."),
+        ..Entry::new("normal-forward-elevation-impairment-guide", "measurement", "usual forward elevation, guide to rating impairment", Unit::Degrees, HowKnown::Read)
+    },
+    Entry {
+        value: Some(150.0),
+        sources: &["GONF"],
+        note: Some("Not what the handbook's table gives for the same reference; editions differ, and no reason is given."),
+        ..Entry::new("normal-forward-elevation-impairment-guide-retold", "measurement", "usual forward elevation, guide to rating impairment, as a teaching page retells it", Unit::Degrees, HowKnown::Read)
+    },
+    Entry {
+        value: Some(167.0),
+        n: Some(109),
+        population: Some("109 men, 1.5 to 54 years"),
+        design: Some("universal goniometer"),
+        sources: &["GON-BA"],
+        locator: Some("appendix, table A.1"),
+        ..Entry::new("normal-forward-elevation-men-to-54", "measurement", "usual forward elevation, men up to 54 years", Unit::Degrees, HowKnown::Read)
+    },
+    Entry {
+        value: Some(166.0),
+        spread: Some("SD 4.7"),
+        sources: &["GONF"],
+        note: Some("Not what the handbook's table gives for the same reference; editions differ, and no reason is given."),
+        ..Entry::new("normal-forward-elevation-men-to-54-retold", "measurement", "usual forward elevation, men up to 54 years, as a teaching page retells it", Unit::Degrees, HowKnown::Read)
+    },
+    Entry {
+        value: Some(180.0),
+        design: Some("universal goniometer"),
+        sources: &["GON-SH"],
+        locator: Some("appendix, table A.1"),
+        ..Entry::new("normal-forward-elevation-surgeons-handbook", "measurement", "usual forward elevation, handbook of a society of surgeons", Unit::Degrees, HowKnown::Read)
+    },
+    Entry {
+        value: Some(167.0),
+        spread: Some("SD 4.7"),
+        sources: &["GONF"],
+        note: Some("Not what the handbook's table gives for the same reference; editions differ, and no reason is given."),
+        ..Entry::new("normal-forward-elevation-surgeons-handbook-retold", "measurement", "usual forward elevation, handbook of a society of surgeons, as a teaching page retells it", Unit::Degrees, HowKnown::Read)
+    },
+    Entry {
+        value: Some(188.0),
+        n: Some(90),
+        population: Some("90 women, 18 to 59 years"),
+        design: Some("universal goniometer"),
+        sources: &["GON-MM"],
+        locator: Some("appendix, table A.1"),
+        ..Entry::new("normal-forward-elevation-women-18-to-59", "measurement", "usual forward elevation, women of 18 to 59 years", Unit::Degrees, HowKnown::Read)
+    },
+    Entry {
+        value: Some(79.0),
+        n: Some(1046),
+        population: Some("men, 11 to 87 years, without complaints"),
+        design: Some("active motion, in the study of a score"),
+        sources: &["YIA"],
+        ..Entry::new("normal-internal-rotation-active-men", "measurement", "usual active internal rotation, men of 11 to 87 years", Unit::Degrees, HowKnown::Abstract)
+    },
+    Entry {
+        value: Some(82.0),
+        n: Some(573),
+        population: Some("women, 11 to 87 years, without complaints"),
+        design: Some("active motion, in the study of a score"),
+        sources: &["YIA"],
+        ..Entry::new("normal-internal-rotation-active-women", "measurement", "usual active internal rotation, women of 11 to 87 years", Unit::Degrees, HowKnown::Abstract)
+    },
+    Entry {
+        value: Some(49.0),
+        n: Some(20),
+        population: Some("10 men and 10 women, 18 to 55 years"),
+        design: Some("universal goniometer"),
+        sources: &["GON-GW"],
+        locator: Some("appendix, table A.1"),
+        ..Entry::new("normal-internal-rotation-adults-18-to-55", "measurement", "usual internal rotation, adults of 18 to 55 years", Unit::Degrees, HowKnown::Read)
+    },
+    Entry {
+        value: Some(62.0),
+        n: Some(60),
+        population: Some("30 men and 30 women, 65 to 85 years"),
+        design: Some("universal goniometer"),
+        sources: &["GON-WA"],
+        locator: Some("appendix, table A.1"),
+        ..Entry::new("normal-internal-rotation-elders-65-to-85", "measurement", "usual internal rotation, people of 65 to 85 years", Unit::Degrees, HowKnown::Read)
+    },
+    Entry {
+        value: Some(80.0),
+        design: Some("universal goniometer"),
+        sources: &["GON-IG"],
+        locator: Some("appendix, table A.1"),
+        note: Some("A lower bound: at least this."),
+        ..Entry::new("normal-internal-rotation-impairment-guide", "measurement", "usual internal rotation, guide to rating impairment", Unit::Degrees, HowKnown::Read)
+    },
+    Entry {
+        value: Some(69.0),
+        n: Some(109),
+        population: Some("109 men, 1.5 to 54 years"),
+        design: Some("universal goniometer"),
+        sources: &["GON-BA"],
+        locator: Some("appendix, table A.1"),
+        ..Entry::new("normal-internal-rotation-men-to-54", "measurement", "usual internal rotation, men up to 54 years", Unit::Degrees, HowKnown::Read)
+    },
+    Entry {
+        value: Some(70.0),
+        design: Some("universal goniometer"),
+        sources: &["GON-SH"],
+        locator: Some("appendix, table A.1"),
+        ..Entry::new("normal-internal-rotation-surgeons-handbook", "measurement", "usual internal rotation, handbook of a society of surgeons", Unit::Degrees, HowKnown::Read)
+    },
+    Entry {
+        value: Some(94.0),
+        n: Some(90),
+        population: Some("90 women, 18 to 59 years"),
+        design: Some("universal goniometer"),
+        sources: &["GON-MM"],
+        locator: Some("appendix, table A.1"),
+        ..Entry::new("normal-internal-rotation-women-18-to-59", "measurement", "usual internal rotation, women of 18 to 59 years", Unit::Degrees, HowKnown::Read)
+    },
+    Entry {
+        value: Some(84.0),
+        n: Some(20),
+        population: Some("10 men and 10 women, 18 to 55 years"),
+        design: Some("universal goniometer"),
+        sources: &["GON-GW"],
+        locator: Some("appendix, table A.1"),
+        ..Entry::new("normal-pronation-adults-18-to-55", "measurement", "usual pronation, adults of 18 to 55 years", Unit::Degrees, HowKnown::Read)
+    },
+    Entry {
+        value: Some(71.0),
+        n: Some(60),
+        population: Some("30 men and 30 women, 65 to 85 years"),
+        design: Some("universal goniometer"),
+        sources: &["GON-WA"],
+        locator: Some("appendix, table A.1"),
+        ..Entry::new("normal-pronation-elders-65-to-85", "measurement", "usual pronation, people of 65 to 85 years", Unit::Degrees, HowKnown::Read)
+    },
+    Entry {
+        value: Some(80.0),
+        design: Some("universal goniometer"),
+        sources: &["GON-IG"],
+        locator: Some("appendix, table A.1"),
+        note: Some("A lower bound: at least this."),
+        ..Entry::new("normal-pronation-impairment-guide", "measurement", "usual pronation, guide to rating impairment", Unit::Degrees, HowKnown::Read)
+    },
+    Entry {
+        value: Some(76.0),
+        n: Some(109),
+        population: Some("109 men, 1.5 to 54 years"),
+        design: Some("universal goniometer"),
+        sources: &["GON-BA"],
+        locator: Some("appendix, table A.1"),
+        ..Entry::new("normal-pronation-men-to-54", "measurement", "usual pronation, men up to 54 years", Unit::Degrees, HowKnown::Read)
+    },
+    Entry {
+        value: Some(80.0),
+        design: Some("universal goniometer"),
+        sources: &["GON-SH"],
+        locator: Some("appendix, table A.1"),
+        ..Entry::new("normal-pronation-surgeons-handbook", "measurement", "usual pronation, handbook of a society of surgeons", Unit::Degrees, HowKnown::Read)
+    },
+    Entry {
+        value: Some(92.0),
+        n: Some(90),
+        population: Some("90 women, 18 to 59 years"),
+        design: Some("universal goniometer"),
+        sources: &["GON-MM"],
+        locator: Some("appendix, table A.1"),
+        ..Entry::new("normal-pronation-women-18-to-59", "measurement", "usual pronation, women of 18 to 59 years", Unit::Degrees, HowKnown::Read)
+    },
+    Entry {
+        value: Some(77.0),
+        n: Some(20),
+        population: Some("10 men and 10 women, 18 to 55 years"),
+        design: Some("universal goniometer"),
+        sources: &["GON-GW"],
+        locator: Some("appendix, table A.1"),
+        ..Entry::new("normal-supination-adults-18-to-55", "measurement", "usual supination, adults of 18 to 55 years", Unit::Degrees, HowKnown::Read)
+    },
+    Entry {
+        value: Some(74.0),
+        n: Some(60),
+        population: Some("30 men and 30 women, 65 to 85 years"),
+        design: Some("universal goniometer"),
+        sources: &["GON-WA"],
+        locator: Some("appendix, table A.1"),
+        ..Entry::new("normal-supination-elders-65-to-85", "measurement", "usual supination, people of 65 to 85 years", Unit::Degrees, HowKnown::Read)
+    },
+    Entry {
+        value: Some(80.0),
+        design: Some("universal goniometer"),
+        sources: &["GON-IG"],
+        locator: Some("appendix, table A.1"),
+        note: Some("A lower bound: at least this."),
+        ..Entry::new("normal-supination-impairment-guide", "measurement", "usual supination, guide to rating impairment", Unit::Degrees, HowKnown::Read)
+    },
+    Entry {
+        value: Some(82.0),
+        n: Some(109),
+        population: Some("109 men, 1.5 to 54 years"),
+        design: Some("universal goniometer"),
+        sources: &["GON-BA"],
+        locator: Some("appendix, table A.1"),
+        ..Entry::new("normal-supination-men-to-54", "measurement", "usual supination, men up to 54 years", Unit::Degrees, HowKnown::Read)
+    },
+    Entry {
+        value: Some(80.0),
+        design: Some("universal goniometer"),
+        sources: &["GON-SH"],
+        locator: Some("appendix, table A.1"),
+        ..Entry::new("normal-supination-surgeons-handbook", "measurement", "usual supination, handbook of a society of surgeons", Unit::Degrees, HowKnown::Read)
+    },
+    Entry {
+        value: Some(96.0),
+        n: Some(90),
+        population: Some("90 women, 18 to 59 years"),
+        design: Some("universal goniometer"),
+        sources: &["GON-MM"],
+        locator: Some("appendix, table A.1"),
+        ..Entry::new("normal-supination-women-18-to-59", "measurement", "usual supination, women of 18 to 59 years", Unit::Degrees, HowKnown::Read)
+    },
+    Entry {
         value: Some(4.0),
         note: Some("About a twentieth of the body's mass; the body model will give it for each patient."),
         ..Entry::new("other-arm-lifts-the-arm", "exercise", "what the other arm carries when it lifts the whole operated arm, estimated", Unit::Kilograms, HowKnown::OwnChoice)
@@ -1752,6 +2248,15 @@ static TABLE: [Entry; 504] = [
         ..Entry::new("pendulum-trunk-lean", "exercise", "how far the trunk leans forward", Unit::Degrees, HowKnown::OwnChoice)
     },
     Entry {
+        value: Some(10.0),
+        ..Entry::new("plane-named-within", "measurement", "how far from its own plane a movement keeps its name", Unit::Degrees, HowKnown::OwnChoice)
+    },
+    Entry {
+        value: Some(20.0), low: Some(20.0), high: Some(30.0),
+        note: Some("Below 20 to 30 degrees one degree of noise is three degrees and more of plane."),
+        ..Entry::new("plane-told-from", "measurement", "elevation from which the plane of elevation is told", Unit::Degrees, HowKnown::OwnChoice)
+    },
+    Entry {
         note: Some("No public text was found."),
         ..Entry::new("pop-or-fall-same-day", "texts", "same day: a pop or a fall; stop exercises, sling on", Unit::None, HowKnown::OwnChoice)
     },
@@ -1810,6 +2315,10 @@ static TABLE: [Entry; 504] = [
     Entry {
         value: Some(50.0),
         ..Entry::new("pose-wrist-bent", "body", "wrist of a pose with the hand bent", Unit::Degrees, HowKnown::OwnChoice)
+    },
+    Entry {
+        value: Some(10.0),
+        ..Entry::new("position-named-within", "measurement", "how far from 20, 45 or 90 degrees of abduction a position keeps its name", Unit::Degrees, HowKnown::OwnChoice)
     },
     Entry {
         value: Some(42.0),
@@ -2463,6 +2972,10 @@ static TABLE: [Entry; 504] = [
         ..Entry::new("thigh-length", "body", "length of the thigh", Unit::OfStature, HowKnown::Read)
     },
     Entry {
+        value: Some(0.465),
+        ..Entry::new("thigh-top-height", "body", "height of the top of the thigh above the floor", Unit::OfStature, HowKnown::OwnChoice)
+    },
+    Entry {
         value: Some(20.0), low: Some(0.0), high: Some(20.0),
         sources: &["TA"],
         note: Some("Sum of abduction, flexion, external and internal rotation."),
@@ -2472,6 +2985,11 @@ static TABLE: [Entry; 504] = [
         value: Some(70.0), low: Some(25.0), high: Some(70.0),
         sources: &["TA"],
         ..Entry::new("total-deficit-second-group", "stiffness", "total loss of motion before surgery, middle group, upper end", Unit::Degrees, HowKnown::Abstract)
+    },
+    Entry {
+        value: Some(160.0),
+        note: Some("Straight up the turn and the plane are one; here one degree of noise is six degrees of turn."),
+        ..Entry::new("turn-told-until", "measurement", "elevation up to which the outward turn is told", Unit::Degrees, HowKnown::OwnChoice)
     },
     Entry {
         value: Some(30.0),
@@ -2694,7 +3212,7 @@ pub mod ids {
     /// height of the middle of the chest above the floor: 0.738 (0.728 to 0.759) of stature.
     pub const CHEST_HEIGHT: &Entry = &TABLE[24];
 
-    /// height of the chin above the floor: 0.87 of stature.
+    /// height of the chin above the floor: 0.867 (0.862 to 0.875) of stature.
     pub const CHIN_HEIGHT: &Entry = &TABLE[25];
 
     /// days a class of muscle activity has to be open before the next step counts from it: 7 days.
@@ -3321,813 +3839,993 @@ pub mod ids {
     /// middle of a grip from the wrist: 0.0445 of stature.
     pub const GRIP_CENTER: &Entry = &TABLE[233];
 
-    /// elevation at which the hand of the straight arm is about as high as the belly button: 60 deg.
-    pub const HAND_AT_BELLY_BUTTON: &Entry = &TABLE[234];
-
-    /// elevation at which the hand of the straight arm is about as high as the middle of the chest: 75 deg.
-    pub const HAND_AT_CHEST: &Entry = &TABLE[235];
-
-    /// elevation at which the hand of the straight arm is about as high as the chin: 100 deg.
-    pub const HAND_AT_CHIN: &Entry = &TABLE[236];
-
-    /// elevation at which the hand of the straight arm is about as high as the eyes: 110 deg.
-    pub const HAND_AT_EYES: &Entry = &TABLE[237];
-
-    /// elevation at which the hand of the straight arm is about as high as the hip: 45 deg.
-    pub const HAND_AT_HIP: &Entry = &TABLE[238];
-
-    /// elevation at which the hand of the straight arm is as high as the shoulder: 90 deg.
-    pub const HAND_AT_SHOULDER: &Entry = &TABLE[239];
-
-    /// elevation at which the hand of the straight arm is about as high as the top of the head: 120 deg.
-    pub const HAND_AT_TOP_OF_HEAD: &Entry = &TABLE[240];
-
-    /// elevation at which the hand of the straight arm is no higher than the top of the thigh: 30 deg.
-    pub const HAND_AT_TOP_OF_THIGH: &Entry = &TABLE[241];
-
     /// center of mass of the hand from its upper joint, cadaver table: 0.506 of segment.
-    pub const HAND_CENTER_CADAVER: &Entry = &TABLE[242];
+    pub const HAND_CENTER_CADAVER: &Entry = &TABLE[234];
 
     /// center of mass of the hand from its upper joint, men: 0.79 of segment.
-    pub const HAND_CENTER_MEN: &Entry = &TABLE[243];
+    pub const HAND_CENTER_MEN: &Entry = &TABLE[235];
 
     /// center of mass of the hand from its upper joint, women: 0.7474 of segment.
-    pub const HAND_CENTER_WOMEN: &Entry = &TABLE[244];
+    pub const HAND_CENTER_WOMEN: &Entry = &TABLE[236];
 
     /// same day: cold, white or blue fingers: a statement.
-    pub const HAND_COLOR_SAME_DAY: &Entry = &TABLE[245];
+    pub const HAND_COLOR_SAME_DAY: &Entry = &TABLE[237];
 
     /// radius of gyration of the hand about its center of mass, cadaver table: 0.297 of segment.
-    pub const HAND_GYRATION_CADAVER: &Entry = &TABLE[246];
+    pub const HAND_GYRATION_CADAVER: &Entry = &TABLE[238];
 
     /// radius of gyration of the hand about a transverse axis through its center of mass, men: 0.513 of segment.
-    pub const HAND_GYRATION_MEN: &Entry = &TABLE[247];
+    pub const HAND_GYRATION_MEN: &Entry = &TABLE[239];
 
     /// radius of gyration of the hand about a transverse axis through its center of mass, women: 0.454 of segment.
-    pub const HAND_GYRATION_WOMEN: &Entry = &TABLE[248];
+    pub const HAND_GYRATION_WOMEN: &Entry = &TABLE[240];
 
     /// length of the hand: 0.108 of stature.
-    pub const HAND_LENGTH: &Entry = &TABLE[249];
+    pub const HAND_LENGTH: &Entry = &TABLE[241];
 
     /// mass of the hand, cadaver table: 0.006 of body mass.
-    pub const HAND_MASS_CADAVER: &Entry = &TABLE[250];
+    pub const HAND_MASS_CADAVER: &Entry = &TABLE[242];
 
     /// mass of the hand, men: 0.0061 of body mass.
-    pub const HAND_MASS_MEN: &Entry = &TABLE[251];
+    pub const HAND_MASS_MEN: &Entry = &TABLE[243];
 
     /// mass of the hand, women: 0.0056 of body mass.
-    pub const HAND_MASS_WOMEN: &Entry = &TABLE[252];
+    pub const HAND_MASS_WOMEN: &Entry = &TABLE[244];
 
     /// hours within which a swollen, stiff, burning or color-changing hand is told: 48 h.
-    pub const HAND_SWELLING_WITHIN: &Entry = &TABLE[253];
+    pub const HAND_SWELLING_WITHIN: &Entry = &TABLE[245];
 
     /// middle of the head above the floor: 0.935 of stature.
-    pub const HEAD_CENTER_HEIGHT: &Entry = &TABLE[254];
+    pub const HEAD_CENTER_HEIGHT: &Entry = &TABLE[246];
 
     /// points of the healing index for a high level of work or activity: 2 points.
-    pub const HEALING_INDEX_ACTIVITY_POINTS: &Entry = &TABLE[255];
+    pub const HEALING_INDEX_ACTIVITY_POINTS: &Entry = &TABLE[247];
 
     /// age in completed years above which the healing index counts it; the age itself does not count: 70 years.
-    pub const HEALING_INDEX_AGE_OVER: &Entry = &TABLE[256];
+    pub const HEALING_INDEX_AGE_OVER: &Entry = &TABLE[248];
 
     /// points of the healing index for age: 2 points.
-    pub const HEALING_INDEX_AGE_POINTS: &Entry = &TABLE[257];
+    pub const HEALING_INDEX_AGE_POINTS: &Entry = &TABLE[249];
 
     /// anteroposterior tear size above which the healing index counts it; the size itself does not count: 25 mm.
-    pub const HEALING_INDEX_ANTEROPOSTERIOR_OVER: &Entry = &TABLE[258];
+    pub const HEALING_INDEX_ANTEROPOSTERIOR_OVER: &Entry = &TABLE[250];
 
     /// points of the healing index for anteroposterior tear size: 2 points.
-    pub const HEALING_INDEX_ANTEROPOSTERIOR_POINTS: &Entry = &TABLE[259];
+    pub const HEALING_INDEX_ANTEROPOSTERIOR_POINTS: &Entry = &TABLE[251];
 
     /// bone density T-score at or below which the healing index counts it: -2.5.
-    pub const HEALING_INDEX_BONE_DENSITY_AT_MOST: &Entry = &TABLE[260];
+    pub const HEALING_INDEX_BONE_DENSITY_AT_MOST: &Entry = &TABLE[252];
 
     /// points of the healing index for bone density: 2 points.
-    pub const HEALING_INDEX_BONE_DENSITY_POINTS: &Entry = &TABLE[261];
+    pub const HEALING_INDEX_BONE_DENSITY_POINTS: &Entry = &TABLE[253];
 
     /// share healed in the first band of the healing index: 94 %.
-    pub const HEALING_INDEX_FIRST_BAND_HEALED: &Entry = &TABLE[262];
+    pub const HEALING_INDEX_FIRST_BAND_HEALED: &Entry = &TABLE[254];
 
     /// highest score of the first band of the healing index: 4 points.
-    pub const HEALING_INDEX_FIRST_BAND_UNTIL: &Entry = &TABLE[263];
+    pub const HEALING_INDEX_FIRST_BAND_UNTIL: &Entry = &TABLE[255];
 
     /// share healed in the fourth band of the healing index: 14 %.
-    pub const HEALING_INDEX_FOURTH_BAND_HEALED: &Entry = &TABLE[264];
+    pub const HEALING_INDEX_FOURTH_BAND_HEALED: &Entry = &TABLE[256];
 
     /// Goutallier grade of the infraspinatus from which the healing index counts it: 2.
-    pub const HEALING_INDEX_INFILTRATION_FROM: &Entry = &TABLE[265];
+    pub const HEALING_INDEX_INFILTRATION_FROM: &Entry = &TABLE[257];
 
     /// points of the healing index for fatty infiltration of the infraspinatus: 3 points.
-    pub const HEALING_INDEX_INFILTRATION_POINTS: &Entry = &TABLE[266];
+    pub const HEALING_INDEX_INFILTRATION_POINTS: &Entry = &TABLE[258];
 
     /// points of the healing index for retraction from the first step on: 1 points.
-    pub const HEALING_INDEX_RETRACTION_FIRST_POINTS: &Entry = &TABLE[267];
+    pub const HEALING_INDEX_RETRACTION_FIRST_POINTS: &Entry = &TABLE[259];
 
     /// retraction from which the healing index gives the first points: 10 mm.
-    pub const HEALING_INDEX_RETRACTION_FIRST_STEP: &Entry = &TABLE[268];
+    pub const HEALING_INDEX_RETRACTION_FIRST_STEP: &Entry = &TABLE[260];
 
     /// points of the healing index for retraction from the second step on: 2 points.
-    pub const HEALING_INDEX_RETRACTION_SECOND_POINTS: &Entry = &TABLE[269];
+    pub const HEALING_INDEX_RETRACTION_SECOND_POINTS: &Entry = &TABLE[261];
 
     /// retraction from which the healing index gives more points: 20 mm.
-    pub const HEALING_INDEX_RETRACTION_SECOND_STEP: &Entry = &TABLE[270];
+    pub const HEALING_INDEX_RETRACTION_SECOND_STEP: &Entry = &TABLE[262];
 
     /// points of the healing index for retraction from the third step on: 4 points.
-    pub const HEALING_INDEX_RETRACTION_THIRD_POINTS: &Entry = &TABLE[271];
+    pub const HEALING_INDEX_RETRACTION_THIRD_POINTS: &Entry = &TABLE[263];
 
     /// retraction from which the healing index gives the most points; the length itself counts: 30 mm.
-    pub const HEALING_INDEX_RETRACTION_THIRD_STEP: &Entry = &TABLE[272];
+    pub const HEALING_INDEX_RETRACTION_THIRD_STEP: &Entry = &TABLE[264];
 
     /// share healed in the second band of the healing index: 68 %.
-    pub const HEALING_INDEX_SECOND_BAND_HEALED: &Entry = &TABLE[273];
+    pub const HEALING_INDEX_SECOND_BAND_HEALED: &Entry = &TABLE[265];
 
     /// highest score of the second band of the healing index: 6 points.
-    pub const HEALING_INDEX_SECOND_BAND_UNTIL: &Entry = &TABLE[274];
+    pub const HEALING_INDEX_SECOND_BAND_UNTIL: &Entry = &TABLE[266];
 
     /// share healed in the third band of the healing index: 38 %.
-    pub const HEALING_INDEX_THIRD_BAND_HEALED: &Entry = &TABLE[275];
+    pub const HEALING_INDEX_THIRD_BAND_HEALED: &Entry = &TABLE[267];
 
     /// highest score of the third band of the healing index; the fourth lies above: 9 points.
-    pub const HEALING_INDEX_THIRD_BAND_UNTIL: &Entry = &TABLE[276];
+    pub const HEALING_INDEX_THIRD_BAND_UNTIL: &Entry = &TABLE[268];
 
     /// highest score of the healing index: 15 points.
-    pub const HEALING_INDEX_TOTAL: &Entry = &TABLE[277];
+    pub const HEALING_INDEX_TOTAL: &Entry = &TABLE[269];
 
     /// center of the hip joint from the middle of the body: 0.05 of stature.
-    pub const HIP_HALF_BREADTH: &Entry = &TABLE[278];
+    pub const HIP_HALF_BREADTH: &Entry = &TABLE[270];
 
     /// center of the hip joint above the floor, standing: 0.525 (0.513 to 0.53) of stature.
-    pub const HIP_HEIGHT: &Entry = &TABLE[279];
+    pub const HIP_HEIGHT: &Entry = &TABLE[271];
 
     /// a hold keeps the limits of the day before it and moves every later start: a statement.
-    pub const HOLD_KEEPS_LIMITS: &Entry = &TABLE[280];
+    pub const HOLD_KEEPS_LIMITS: &Entry = &TABLE[272];
 
     /// how far an unsupervised target stays below the limit: 5 deg.
-    pub const HOME_MARGIN: &Entry = &TABLE[281];
+    pub const HOME_MARGIN: &Entry = &TABLE[273];
 
     /// the largest home margin that is believed: 30 deg.
-    pub const HOME_MARGIN_MOST: &Entry = &TABLE[282];
+    pub const HOME_MARGIN_MOST: &Entry = &TABLE[274];
 
     /// last day of the dated plan: day 365.
-    pub const HORIZON: &Entry = &TABLE[283];
+    pub const HORIZON: &Entry = &TABLE[275];
 
     /// minutes of ice at a time, wrapped: 15 (10 to 20) min.
-    pub const ICE_MINUTES: &Entry = &TABLE[284];
+    pub const ICE_MINUTES: &Entry = &TABLE[276];
 
     /// times of ice a day: 4 (3 to 4) per day.
-    pub const ICE_TIMES: &Entry = &TABLE[285];
+    pub const ICE_TIMES: &Entry = &TABLE[277];
 
     /// days from repair to early deep infection, mean: 18 (3 to 41) days.
-    pub const INFECTION_EARLY_MEAN: &Entry = &TABLE[286];
+    pub const INFECTION_EARLY_MEAN: &Entry = &TABLE[278];
 
     /// days from repair to the first wash-out, median: 26 (14 to 50) days.
-    pub const INFECTION_FIRST_WASH_OUT: &Entry = &TABLE[287];
+    pub const INFECTION_FIRST_WASH_OUT: &Entry = &TABLE[279];
 
     /// days from repair to deep infection, mean: 49 days.
-    pub const INFECTION_LATE_MEAN: &Entry = &TABLE[288];
+    pub const INFECTION_LATE_MEAN: &Entry = &TABLE[280];
 
     /// growing pain with new stiffness is a sign of infection too: a statement.
-    pub const INFECTION_PAIN_AND_STIFFNESS: &Entry = &TABLE[289];
+    pub const INFECTION_PAIN_AND_STIFFNESS: &Entry = &TABLE[281];
 
     /// first day without the daily questions about infection; from then at visits: day 56.
-    pub const INFECTION_QUESTIONS_DAILY_UNTIL: &Entry = &TABLE[290];
+    pub const INFECTION_QUESTIONS_DAILY_UNTIL: &Entry = &TABLE[282];
 
     /// inner end of the collarbone from the middle of the body: 0.014 of stature.
-    pub const INNER_CLAVICLE_HALF_BREADTH: &Entry = &TABLE[291];
+    pub const INNER_CLAVICLE_HALF_BREADTH: &Entry = &TABLE[283];
 
     /// inner end of the collarbone above the floor: 0.812 of stature.
-    pub const INNER_CLAVICLE_HEIGHT: &Entry = &TABLE[292];
+    pub const INNER_CLAVICLE_HEIGHT: &Entry = &TABLE[284];
 
     /// highest effort without movement, before resistance opens: 30 %.
-    pub const ISOMETRIC_EFFORT: &Entry = &TABLE[293];
+    pub const ISOMETRIC_EFFORT: &Entry = &TABLE[285];
 
     /// bending the elbow: the most a catalogue file may ask for: 160 deg.
-    pub const JOINT_RANGE_ELBOW: &Entry = &TABLE[294];
+    pub const JOINT_RANGE_ELBOW: &Entry = &TABLE[286];
 
     /// raising the arm: the most a catalogue file may ask for: 180 deg.
-    pub const JOINT_RANGE_ELEVATION: &Entry = &TABLE[295];
+    pub const JOINT_RANGE_ELEVATION: &Entry = &TABLE[287];
 
     /// moving the arm backward: the most a catalogue file may ask for: 80 deg.
-    pub const JOINT_RANGE_EXTENSION: &Entry = &TABLE[296];
+    pub const JOINT_RANGE_EXTENSION: &Entry = &TABLE[288];
 
     /// turning the arm outward: the most a catalogue file may ask for: 120 deg.
-    pub const JOINT_RANGE_EXTERNAL_ROTATION: &Entry = &TABLE[297];
+    pub const JOINT_RANGE_EXTERNAL_ROTATION: &Entry = &TABLE[289];
 
     /// bringing the arm across the chest: the most a catalogue file may ask for: 140 deg.
-    pub const JOINT_RANGE_HORIZONTAL_ADDUCTION: &Entry = &TABLE[298];
+    pub const JOINT_RANGE_HORIZONTAL_ADDUCTION: &Entry = &TABLE[290];
 
     /// turning the arm inward: the most a catalogue file may ask for: 110 deg.
-    pub const JOINT_RANGE_INTERNAL_ROTATION: &Entry = &TABLE[299];
+    pub const JOINT_RANGE_INTERNAL_ROTATION: &Entry = &TABLE[291];
 
     /// the jolts of running count as resistance to the arm that swings: a statement.
-    pub const JOLTS_COUNT_AS_RESISTANCE: &Entry = &TABLE[300];
-
-    /// height of the knee above the floor: 0.285 of stature.
-    pub const KNEE_HEIGHT: &Entry = &TABLE[301];
+    pub const JOLTS_COUNT_AS_RESISTANCE: &Entry = &TABLE[292];
 
     /// first day of effort or resistance at the elbow after a labral repair: day 84.
-    pub const LABRUM_BICEPS_START: &Entry = &TABLE[302];
+    pub const LABRUM_BICEPS_START: &Entry = &TABLE[293];
 
     /// first day of abduction with external rotation after a labral repair: day 84.
-    pub const LABRUM_COMBINED_START: &Entry = &TABLE[303];
+    pub const LABRUM_COMBINED_START: &Entry = &TABLE[294];
 
     /// external rotation while a labral repair is fresh: 0 deg.
-    pub const LABRUM_EXTERNAL_ROTATION: &Entry = &TABLE[304];
+    pub const LABRUM_EXTERNAL_ROTATION: &Entry = &TABLE[295];
 
     /// first day without the labral cap on external rotation: day 42.
-    pub const LABRUM_EXTERNAL_ROTATION_UNTIL: &Entry = &TABLE[305];
+    pub const LABRUM_EXTERNAL_ROTATION_UNTIL: &Entry = &TABLE[296];
 
     /// a loosening of more days than this is written twice: 14 days.
-    pub const LARGE_LOOSENING_DAYS: &Entry = &TABLE[306];
+    pub const LARGE_LOOSENING_DAYS: &Entry = &TABLE[297];
 
     /// a loosening of more degrees than this is written twice: 20 deg.
-    pub const LARGE_LOOSENING_DEGREES: &Entry = &TABLE[307];
+    pub const LARGE_LOOSENING_DEGREES: &Entry = &TABLE[298];
 
     /// an exercise or goal with less arc than this is dropped: 15 deg.
-    pub const LEAST_USEFUL_ARC: &Entry = &TABLE[308];
+    pub const LEAST_USEFUL_ARC: &Entry = &TABLE[299];
 
     /// effort that is told a patient as a quarter of the strength: 25 %.
-    pub const LIGHT_PRESS: &Entry = &TABLE[309];
+    pub const LIGHT_PRESS: &Entry = &TABLE[300];
 
     /// first day of manual work: day 91.
-    pub const MANUAL_WORK_START: &Entry = &TABLE[310];
+    pub const MANUAL_WORK_START: &Entry = &TABLE[301];
 
     /// for tears of 3 to 5 cm the evidence does not separate early from delayed motion: a statement.
-    pub const MEDIUM_LARGE_OPEN_QUESTION: &Entry = &TABLE[311];
+    pub const MEDIUM_LARGE_OPEN_QUESTION: &Entry = &TABLE[302];
 
     /// a mode is allowed no further than the mode it rests on: a statement.
-    pub const MODES_CASCADE: &Entry = &TABLE[312];
+    pub const MODES_CASCADE: &Entry = &TABLE[303];
 
     /// height of the belly button above the floor: 0.602 (0.58 to 0.651) of stature.
-    pub const NAVEL_HEIGHT: &Entry = &TABLE[313];
+    pub const NAVEL_HEIGHT: &Entry = &TABLE[304];
 
     /// base of the neck above the floor: 0.835 of stature.
-    pub const NECK_BASE_HEIGHT: &Entry = &TABLE[314];
+    pub const NECK_BASE_HEIGHT: &Entry = &TABLE[305];
 
     /// days before the start of a step from which its paper goes out together with that of the step before: 14 days.
-    pub const NEXT_STEP_ON_PAPER: &Entry = &TABLE[315];
+    pub const NEXT_STEP_ON_PAPER: &Entry = &TABLE[306];
 
     /// held or worn while the arm is supported, hanging or moved passively, this is no load in the hand: 0.3 kg.
-    pub const NO_HAND_LOAD_UP_TO: &Entry = &TABLE[316];
+    pub const NO_HAND_LOAD_UP_TO: &Entry = &TABLE[307];
 
     /// graft, tendon transfer, balloon, capsular reconstruction, fracture fixation and nerve injury have no shipped protocol: a statement.
-    pub const NO_PROTOCOL_COVERS: &Entry = &TABLE[317];
+    pub const NO_PROTOCOL_COVERS: &Entry = &TABLE[308];
+
+    /// usual active abduction, men of 11 to 87 years: 166 deg.
+    pub const NORMAL_ABDUCTION_ACTIVE_MEN: &Entry = &TABLE[309];
+
+    /// usual active abduction, women of 11 to 87 years: 166 deg.
+    pub const NORMAL_ABDUCTION_ACTIVE_WOMEN: &Entry = &TABLE[310];
+
+    /// usual abduction, adults of 18 to 55 years: 168 deg.
+    pub const NORMAL_ABDUCTION_ADULTS_18_TO_55: &Entry = &TABLE[311];
+
+    /// usual abduction, people of 65 to 85 years: 165 deg.
+    pub const NORMAL_ABDUCTION_ELDERS_65_TO_85: &Entry = &TABLE[312];
+
+    /// usual abduction, guide to rating impairment: 170 deg.
+    pub const NORMAL_ABDUCTION_IMPAIRMENT_GUIDE: &Entry = &TABLE[313];
+
+    /// usual abduction, men up to 54 years: 184 deg.
+    pub const NORMAL_ABDUCTION_MEN_TO_54: &Entry = &TABLE[314];
+
+    /// usual abduction, handbook of a society of surgeons: 180 deg.
+    pub const NORMAL_ABDUCTION_SURGEONS_HANDBOOK: &Entry = &TABLE[315];
+
+    /// usual abduction, women of 18 to 59 years: 188 deg.
+    pub const NORMAL_ABDUCTION_WOMEN_18_TO_59: &Entry = &TABLE[316];
+
+    /// usual extension of the elbow, adults of 18 to 55 years: 0 deg.
+    pub const NORMAL_ELBOW_EXTENSION_ADULTS_18_TO_55: &Entry = &TABLE[317];
+
+    /// usual extension of the elbow, people of 65 to 85 years: -4 deg.
+    pub const NORMAL_ELBOW_EXTENSION_ELDERS_65_TO_85: &Entry = &TABLE[318];
+
+    /// usual extension of the elbow, guide to rating impairment: 0 deg.
+    pub const NORMAL_ELBOW_EXTENSION_IMPAIRMENT_GUIDE: &Entry = &TABLE[319];
+
+    /// usual extension of the elbow, men up to 54 years: 1 deg.
+    pub const NORMAL_ELBOW_EXTENSION_MEN_TO_54: &Entry = &TABLE[320];
+
+    /// usual extension of the elbow, handbook of a society of surgeons: 0 deg.
+    pub const NORMAL_ELBOW_EXTENSION_SURGEONS_HANDBOOK: &Entry = &TABLE[321];
+
+    /// usual extension of the elbow, women of 18 to 59 years: 2 deg.
+    pub const NORMAL_ELBOW_EXTENSION_WOMEN_18_TO_59: &Entry = &TABLE[322];
+
+    /// usual flexion of the elbow, adults of 18 to 55 years: 145 deg.
+    pub const NORMAL_ELBOW_FLEXION_ADULTS_18_TO_55: &Entry = &TABLE[323];
+
+    /// usual flexion of the elbow, people of 65 to 85 years: 143 deg.
+    pub const NORMAL_ELBOW_FLEXION_ELDERS_65_TO_85: &Entry = &TABLE[324];
+
+    /// usual flexion of the elbow, guide to rating impairment: 140 deg.
+    pub const NORMAL_ELBOW_FLEXION_IMPAIRMENT_GUIDE: &Entry = &TABLE[325];
+
+    /// usual flexion of the elbow, men up to 54 years: 143 deg.
+    pub const NORMAL_ELBOW_FLEXION_MEN_TO_54: &Entry = &TABLE[326];
+
+    /// usual flexion of the elbow, handbook of a society of surgeons: 150 deg.
+    pub const NORMAL_ELBOW_FLEXION_SURGEONS_HANDBOOK: &Entry = &TABLE[327];
+
+    /// usual flexion of the elbow, women of 18 to 59 years: 149 deg.
+    pub const NORMAL_ELBOW_FLEXION_WOMEN_18_TO_59: &Entry = &TABLE[328];
+
+    /// usual extension of the shoulder, people of 65 to 85 years: 44 deg.
+    pub const NORMAL_EXTENSION_ELDERS_65_TO_85: &Entry = &TABLE[329];
+
+    /// usual extension of the shoulder, guide to rating impairment: 50 deg.
+    pub const NORMAL_EXTENSION_IMPAIRMENT_GUIDE: &Entry = &TABLE[330];
+
+    /// usual extension of the shoulder, men up to 54 years: 62 deg.
+    pub const NORMAL_EXTENSION_MEN_TO_54: &Entry = &TABLE[331];
+
+    /// usual extension of the shoulder, handbook of a society of surgeons: 60 deg.
+    pub const NORMAL_EXTENSION_SURGEONS_HANDBOOK: &Entry = &TABLE[332];
+
+    /// usual extension of the shoulder, women of 18 to 59 years: 70 deg.
+    pub const NORMAL_EXTENSION_WOMEN_18_TO_59: &Entry = &TABLE[333];
+
+    /// usual active external rotation, men of 11 to 87 years: 63 deg.
+    pub const NORMAL_EXTERNAL_ROTATION_ACTIVE_MEN: &Entry = &TABLE[334];
+
+    /// usual active external rotation, women of 11 to 87 years: 66 deg.
+    pub const NORMAL_EXTERNAL_ROTATION_ACTIVE_WOMEN: &Entry = &TABLE[335];
+
+    /// usual external rotation, adults of 18 to 55 years: 84 deg.
+    pub const NORMAL_EXTERNAL_ROTATION_ADULTS_18_TO_55: &Entry = &TABLE[336];
+
+    /// usual external rotation, people of 65 to 85 years: 81 deg.
+    pub const NORMAL_EXTERNAL_ROTATION_ELDERS_65_TO_85: &Entry = &TABLE[337];
+
+    /// usual external rotation, guide to rating impairment: 60 deg.
+    pub const NORMAL_EXTERNAL_ROTATION_IMPAIRMENT_GUIDE: &Entry = &TABLE[338];
+
+    /// usual external rotation, men up to 54 years: 104 deg.
+    pub const NORMAL_EXTERNAL_ROTATION_MEN_TO_54: &Entry = &TABLE[339];
+
+    /// usual external rotation, handbook of a society of surgeons: 90 deg.
+    pub const NORMAL_EXTERNAL_ROTATION_SURGEONS_HANDBOOK: &Entry = &TABLE[340];
+
+    /// usual external rotation, women of 18 to 59 years: 108 deg.
+    pub const NORMAL_EXTERNAL_ROTATION_WOMEN_18_TO_59: &Entry = &TABLE[341];
+
+    /// usual active forward elevation, men of 11 to 87 years: 162 deg.
+    pub const NORMAL_FORWARD_ELEVATION_ACTIVE_MEN: &Entry = &TABLE[342];
+
+    /// usual active forward elevation, women of 11 to 87 years: 161 deg.
+    pub const NORMAL_FORWARD_ELEVATION_ACTIVE_WOMEN: &Entry = &TABLE[343];
+
+    /// usual forward elevation, adults of 18 to 55 years: 156 deg.
+    pub const NORMAL_FORWARD_ELEVATION_ADULTS_18_TO_55: &Entry = &TABLE[344];
+
+    /// usual forward elevation, people of 65 to 85 years: 165 deg.
+    pub const NORMAL_FORWARD_ELEVATION_ELDERS_65_TO_85: &Entry = &TABLE[345];
+
+    /// usual forward elevation, guide to rating impairment: 180 deg.
+    pub const NORMAL_FORWARD_ELEVATION_IMPAIRMENT_GUIDE: &Entry = &TABLE[346];
+
+    /// usual forward elevation, guide to rating impairment, as a teaching page retells it: 150 deg.
+    pub const NORMAL_FORWARD_ELEVATION_IMPAIRMENT_GUIDE_RETOLD: &Entry = &TABLE[347];
+
+    /// usual forward elevation, men up to 54 years: 167 deg.
+    pub const NORMAL_FORWARD_ELEVATION_MEN_TO_54: &Entry = &TABLE[348];
+
+    /// usual forward elevation, men up to 54 years, as a teaching page retells it: 166 deg.
+    pub const NORMAL_FORWARD_ELEVATION_MEN_TO_54_RETOLD: &Entry = &TABLE[349];
+
+    /// usual forward elevation, handbook of a society of surgeons: 180 deg.
+    pub const NORMAL_FORWARD_ELEVATION_SURGEONS_HANDBOOK: &Entry = &TABLE[350];
+
+    /// usual forward elevation, handbook of a society of surgeons, as a teaching page retells it: 167 deg.
+    pub const NORMAL_FORWARD_ELEVATION_SURGEONS_HANDBOOK_RETOLD: &Entry = &TABLE[351];
+
+    /// usual forward elevation, women of 18 to 59 years: 188 deg.
+    pub const NORMAL_FORWARD_ELEVATION_WOMEN_18_TO_59: &Entry = &TABLE[352];
+
+    /// usual active internal rotation, men of 11 to 87 years: 79 deg.
+    pub const NORMAL_INTERNAL_ROTATION_ACTIVE_MEN: &Entry = &TABLE[353];
+
+    /// usual active internal rotation, women of 11 to 87 years: 82 deg.
+    pub const NORMAL_INTERNAL_ROTATION_ACTIVE_WOMEN: &Entry = &TABLE[354];
+
+    /// usual internal rotation, adults of 18 to 55 years: 49 deg.
+    pub const NORMAL_INTERNAL_ROTATION_ADULTS_18_TO_55: &Entry = &TABLE[355];
+
+    /// usual internal rotation, people of 65 to 85 years: 62 deg.
+    pub const NORMAL_INTERNAL_ROTATION_ELDERS_65_TO_85: &Entry = &TABLE[356];
+
+    /// usual internal rotation, guide to rating impairment: 80 deg.
+    pub const NORMAL_INTERNAL_ROTATION_IMPAIRMENT_GUIDE: &Entry = &TABLE[357];
+
+    /// usual internal rotation, men up to 54 years: 69 deg.
+    pub const NORMAL_INTERNAL_ROTATION_MEN_TO_54: &Entry = &TABLE[358];
+
+    /// usual internal rotation, handbook of a society of surgeons: 70 deg.
+    pub const NORMAL_INTERNAL_ROTATION_SURGEONS_HANDBOOK: &Entry = &TABLE[359];
+
+    /// usual internal rotation, women of 18 to 59 years: 94 deg.
+    pub const NORMAL_INTERNAL_ROTATION_WOMEN_18_TO_59: &Entry = &TABLE[360];
+
+    /// usual pronation, adults of 18 to 55 years: 84 deg.
+    pub const NORMAL_PRONATION_ADULTS_18_TO_55: &Entry = &TABLE[361];
+
+    /// usual pronation, people of 65 to 85 years: 71 deg.
+    pub const NORMAL_PRONATION_ELDERS_65_TO_85: &Entry = &TABLE[362];
+
+    /// usual pronation, guide to rating impairment: 80 deg.
+    pub const NORMAL_PRONATION_IMPAIRMENT_GUIDE: &Entry = &TABLE[363];
+
+    /// usual pronation, men up to 54 years: 76 deg.
+    pub const NORMAL_PRONATION_MEN_TO_54: &Entry = &TABLE[364];
+
+    /// usual pronation, handbook of a society of surgeons: 80 deg.
+    pub const NORMAL_PRONATION_SURGEONS_HANDBOOK: &Entry = &TABLE[365];
+
+    /// usual pronation, women of 18 to 59 years: 92 deg.
+    pub const NORMAL_PRONATION_WOMEN_18_TO_59: &Entry = &TABLE[366];
+
+    /// usual supination, adults of 18 to 55 years: 77 deg.
+    pub const NORMAL_SUPINATION_ADULTS_18_TO_55: &Entry = &TABLE[367];
+
+    /// usual supination, people of 65 to 85 years: 74 deg.
+    pub const NORMAL_SUPINATION_ELDERS_65_TO_85: &Entry = &TABLE[368];
+
+    /// usual supination, guide to rating impairment: 80 deg.
+    pub const NORMAL_SUPINATION_IMPAIRMENT_GUIDE: &Entry = &TABLE[369];
+
+    /// usual supination, men up to 54 years: 82 deg.
+    pub const NORMAL_SUPINATION_MEN_TO_54: &Entry = &TABLE[370];
+
+    /// usual supination, handbook of a society of surgeons: 80 deg.
+    pub const NORMAL_SUPINATION_SURGEONS_HANDBOOK: &Entry = &TABLE[371];
+
+    /// usual supination, women of 18 to 59 years: 96 deg.
+    pub const NORMAL_SUPINATION_WOMEN_18_TO_59: &Entry = &TABLE[372];
 
     /// what the other arm carries when it lifts the whole operated arm, estimated: 4 kg.
-    pub const OTHER_ARM_LIFTS_THE_ARM: &Entry = &TABLE[318];
+    pub const OTHER_ARM_LIFTS_THE_ARM: &Entry = &TABLE[373];
 
     /// what the other hand carries when it lifts the operated forearm, estimated: 2 kg.
-    pub const OTHER_ARM_LIFTS_THE_FOREARM: &Entry = &TABLE[319];
+    pub const OTHER_ARM_LIFTS_THE_FOREARM: &Entry = &TABLE[374];
 
     /// minutes of pain after exercise above which less is done: 30 min.
-    pub const PAIN_AFTER_EXERCISE: &Entry = &TABLE[320];
+    pub const PAIN_AFTER_EXERCISE: &Entry = &TABLE[375];
 
     /// same day: pain that the tablets do not ease: a statement.
-    pub const PAIN_NOT_EASED_SAME_DAY: &Entry = &TABLE[321];
+    pub const PAIN_NOT_EASED_SAME_DAY: &Entry = &TABLE[376];
 
     /// wrist to the third knuckle, men: 0.0495 of stature.
-    pub const PALM_LENGTH_MEN: &Entry = &TABLE[322];
+    pub const PALM_LENGTH_MEN: &Entry = &TABLE[377];
 
     /// length of the palm, both sexes: 0.0665 (0.066 to 0.067) of stature.
-    pub const PALM_LENGTH_SURVEY: &Entry = &TABLE[323];
+    pub const PALM_LENGTH_SURVEY: &Entry = &TABLE[378];
 
     /// wrist to the third knuckle, women: 0.0449 of stature.
-    pub const PALM_LENGTH_WOMEN: &Entry = &TABLE[324];
+    pub const PALM_LENGTH_WOMEN: &Entry = &TABLE[379];
 
     /// highest Patte grade of retraction; the grades are 1 to this: 3.
-    pub const PATTE_GRADE_HIGHEST: &Entry = &TABLE[325];
+    pub const PATTE_GRADE_HIGHEST: &Entry = &TABLE[380];
 
     /// how far the hanging arm swings off the vertical: 10 deg.
-    pub const PENDULUM_CONE: &Entry = &TABLE[326];
+    pub const PENDULUM_CONE: &Entry = &TABLE[381];
 
     /// least elevation against the trunk: 50 deg.
-    pub const PENDULUM_ELEVATION_LEAST: &Entry = &TABLE[327];
+    pub const PENDULUM_ELEVATION_LEAST: &Entry = &TABLE[382];
 
     /// greatest elevation against the trunk: 70 deg.
-    pub const PENDULUM_ELEVATION_MOST: &Entry = &TABLE[328];
+    pub const PENDULUM_ELEVATION_MOST: &Entry = &TABLE[383];
 
     /// how far the trunk leans forward: 60 deg.
-    pub const PENDULUM_TRUNK_LEAN: &Entry = &TABLE[329];
+    pub const PENDULUM_TRUNK_LEAN: &Entry = &TABLE[384];
+
+    /// how far from its own plane a movement keeps its name: 10 deg.
+    pub const PLANE_NAMED_WITHIN: &Entry = &TABLE[385];
+
+    /// elevation from which the plane of elevation is told: 20 (20 to 30) deg.
+    pub const PLANE_TOLD_FROM: &Entry = &TABLE[386];
 
     /// same day: a pop or a fall; stop exercises, sling on: a statement.
-    pub const POP_OR_FALL_SAME_DAY: &Entry = &TABLE[330];
+    pub const POP_OR_FALL_SAME_DAY: &Entry = &TABLE[387];
 
     /// elevation at which the arm goes across the chest where no other is said: 90 deg.
-    pub const POSE_ACROSS_WITHOUT_ELEVATION: &Entry = &TABLE[331];
+    pub const POSE_ACROSS_WITHOUT_ELEVATION: &Entry = &TABLE[388];
 
     /// upper arm on a towel or pillow, in the plane of the blade: 20 deg.
-    pub const POSE_ARM_RESTING: &Entry = &TABLE[332];
+    pub const POSE_ARM_RESTING: &Entry = &TABLE[389];
 
     /// upper arm behind the body in a reach up the back: 30 deg.
-    pub const POSE_BEHIND_BACK_EXTENSION: &Entry = &TABLE[333];
+    pub const POSE_BEHIND_BACK_EXTENSION: &Entry = &TABLE[390];
 
     /// inward turn in a reach up the back: 70 deg.
-    pub const POSE_BEHIND_BACK_TURN: &Entry = &TABLE[334];
+    pub const POSE_BEHIND_BACK_TURN: &Entry = &TABLE[391];
 
     /// way of the shoulder blade forward, back or down: 10 deg.
-    pub const POSE_BLADE_MOVED: &Entry = &TABLE[335];
+    pub const POSE_BLADE_MOVED: &Entry = &TABLE[392];
 
     /// rise of the shoulder in a shrug: 15 deg.
-    pub const POSE_BLADE_RAISED: &Entry = &TABLE[336];
+    pub const POSE_BLADE_RAISED: &Entry = &TABLE[393];
 
     /// elbow of a pose called bent: 90 deg.
-    pub const POSE_ELBOW_BENT: &Entry = &TABLE[337];
+    pub const POSE_ELBOW_BENT: &Entry = &TABLE[394];
 
     /// elbow of a pose called folded: 130 deg.
-    pub const POSE_ELBOW_FOLDED: &Entry = &TABLE[338];
+    pub const POSE_ELBOW_FOLDED: &Entry = &TABLE[395];
 
     /// elbow of a pose called slightly bent: 20 deg.
-    pub const POSE_ELBOW_SOFT: &Entry = &TABLE[339];
+    pub const POSE_ELBOW_SOFT: &Entry = &TABLE[396];
 
     /// inward turn with the forearm on the belly: 70 deg.
-    pub const POSE_FOREARM_ON_BELLY: &Entry = &TABLE[340];
+    pub const POSE_FOREARM_ON_BELLY: &Entry = &TABLE[397];
 
     /// turn of the forearm when the palm faces up or down: 80 deg.
-    pub const POSE_PALM_TURNED: &Entry = &TABLE[341];
+    pub const POSE_PALM_TURNED: &Entry = &TABLE[398];
 
     /// lean of the trunk in a pose called bent forward: 60 deg.
-    pub const POSE_TRUNK_BENT: &Entry = &TABLE[342];
+    pub const POSE_TRUNK_BENT: &Entry = &TABLE[399];
 
     /// lean of the trunk in a pose called leaning: 20 deg.
-    pub const POSE_TRUNK_LEANING: &Entry = &TABLE[343];
+    pub const POSE_TRUNK_LEANING: &Entry = &TABLE[400];
 
     /// wrist of a pose with the hand bent: 50 deg.
-    pub const POSE_WRIST_BENT: &Entry = &TABLE[344];
+    pub const POSE_WRIST_BENT: &Entry = &TABLE[401];
+
+    /// how far from 20, 45 or 90 degrees of abduction a position keeps its name: 10 deg.
+    pub const POSITION_NAMED_WITHIN: &Entry = &TABLE[402];
 
     /// no active external rotation before active motion opens after teres minor repair: day 42.
-    pub const POSTERIOR_CUFF_ACTIVE: &Entry = &TABLE[345];
+    pub const POSTERIOR_CUFF_ACTIVE: &Entry = &TABLE[403];
 
     /// first day of passive internal rotation, cross-body motion and shoulder-blade squeezing after teres minor repair: day 42.
-    pub const POSTERIOR_CUFF_START: &Entry = &TABLE[346];
+    pub const POSTERIOR_CUFF_START: &Entry = &TABLE[404];
 
     /// raising the arm, full range: 180 deg.
-    pub const RANGE_ELEVATION_MOST: &Entry = &TABLE[347];
+    pub const RANGE_ELEVATION_MOST: &Entry = &TABLE[405];
 
     /// how far an elbow is drawn back in exercise: 20 (20 to 30) deg.
-    pub const RANGE_EXTENSION_DRAWN_BACK: &Entry = &TABLE[348];
+    pub const RANGE_EXTENSION_DRAWN_BACK: &Entry = &TABLE[406];
 
     /// moving the arm backward, full range: 50 deg.
-    pub const RANGE_EXTENSION_MOST: &Entry = &TABLE[349];
+    pub const RANGE_EXTENSION_MOST: &Entry = &TABLE[407];
 
     /// turning the arm outward, full range: 90 deg.
-    pub const RANGE_EXTERNAL_ROTATION_MOST: &Entry = &TABLE[350];
+    pub const RANGE_EXTERNAL_ROTATION_MOST: &Entry = &TABLE[408];
 
     /// bringing the arm across the chest, counted from straight ahead: 40 deg.
-    pub const RANGE_HORIZONTAL_ADDUCTION_MOST: &Entry = &TABLE[351];
+    pub const RANGE_HORIZONTAL_ADDUCTION_MOST: &Entry = &TABLE[409];
 
     /// turning the arm inward, full range in front of the body: 70 deg.
-    pub const RANGE_INTERNAL_ROTATION_MOST: &Entry = &TABLE[352];
+    pub const RANGE_INTERNAL_ROTATION_MOST: &Entry = &TABLE[410];
 
     /// highest reading grade of a text for patients: 6 (6 to 8).
-    pub const READING_GRADE_GREATEST: &Entry = &TABLE[353];
+    pub const READING_GRADE_GREATEST: &Entry = &TABLE[411];
 
     /// age in completed years above which a record is taken for a slip of the pen: 120 years.
-    pub const RECORD_AGE_GREATEST: &Entry = &TABLE[354];
+    pub const RECORD_AGE_GREATEST: &Entry = &TABLE[412];
 
     /// elevation or abduction beyond which a safe arc is taken for a slip of the pen: 180 deg.
-    pub const RECORD_ELEVATION_GREATEST: &Entry = &TABLE[355];
+    pub const RECORD_ELEVATION_GREATEST: &Entry = &TABLE[413];
 
     /// extension past the body beyond which a safe arc is taken for a slip of the pen: 90 deg.
-    pub const RECORD_EXTENSION_GREATEST: &Entry = &TABLE[356];
+    pub const RECORD_EXTENSION_GREATEST: &Entry = &TABLE[414];
 
     /// retraction below which the highest Patte grade is an unlikely pair: 10 mm.
-    pub const RECORD_HIGH_PATTE_RETRACTION: &Entry = &TABLE[357];
+    pub const RECORD_HIGH_PATTE_RETRACTION: &Entry = &TABLE[415];
 
     /// horizontal adduction beyond which a safe arc is taken for a slip of the pen: 150 deg.
-    pub const RECORD_HORIZONTAL_ADDUCTION_GREATEST: &Entry = &TABLE[358];
+    pub const RECORD_HORIZONTAL_ADDUCTION_GREATEST: &Entry = &TABLE[416];
 
     /// Patte grade from which a partial-thickness tear is an unlikely pair: 2.
-    pub const RECORD_PARTIAL_TEAR_PATTE: &Entry = &TABLE[359];
+    pub const RECORD_PARTIAL_TEAR_PATTE: &Entry = &TABLE[417];
 
     /// retraction from which a partial-thickness tear is an unlikely pair: 10 mm.
-    pub const RECORD_PARTIAL_TEAR_RETRACTION: &Entry = &TABLE[360];
+    pub const RECORD_PARTIAL_TEAR_RETRACTION: &Entry = &TABLE[418];
 
     /// external or internal rotation beyond which, either way, a safe arc is taken for a slip of the pen: 120 deg.
-    pub const RECORD_ROTATION_GREATEST: &Entry = &TABLE[361];
+    pub const RECORD_ROTATION_GREATEST: &Entry = &TABLE[419];
 
     /// bone density T-score beyond which, up or down, a record is taken for a slip of the pen: 8.
-    pub const RECORD_T_SCORE_GREATEST: &Entry = &TABLE[362];
+    pub const RECORD_T_SCORE_GREATEST: &Entry = &TABLE[420];
 
     /// tear size or retraction above which a record is taken for a slip of the pen: 100 mm.
-    pub const RECORD_TEAR_SIZE_GREATEST: &Entry = &TABLE[363];
+    pub const RECORD_TEAR_SIZE_GREATEST: &Entry = &TABLE[421];
 
     /// first day of contact and overhead sport after a capsular release alone: day 84.
-    pub const RELEASE_CONTACT_SPORT_START: &Entry = &TABLE[364];
+    pub const RELEASE_CONTACT_SPORT_START: &Entry = &TABLE[422];
 
     /// first day of desk work after a capsular release alone: day 14.
-    pub const RELEASE_DESK_START: &Entry = &TABLE[365];
+    pub const RELEASE_DESK_START: &Entry = &TABLE[423];
 
     /// first day of driving after a capsular release alone: day 14.
-    pub const RELEASE_DRIVE_START: &Entry = &TABLE[366];
+    pub const RELEASE_DRIVE_START: &Entry = &TABLE[424];
 
     /// first day of effort without movement and of a load in the hand after a capsular release alone: day 14.
-    pub const RELEASE_EFFORT_START: &Entry = &TABLE[367];
+    pub const RELEASE_EFFORT_START: &Entry = &TABLE[425];
 
     /// first day of manual work after a capsular release alone: day 42.
-    pub const RELEASE_MANUAL_START: &Entry = &TABLE[368];
+    pub const RELEASE_MANUAL_START: &Entry = &TABLE[426];
 
     /// full motion at once after a capsular release alone: day 0.
-    pub const RELEASE_MOTION_AT_ONCE: &Entry = &TABLE[369];
+    pub const RELEASE_MOTION_AT_ONCE: &Entry = &TABLE[427];
 
     /// latest first day of passive motion after a capsular release alone, whatever was found: day 0.
-    pub const RELEASE_PASSIVE_LATEST: &Entry = &TABLE[370];
+    pub const RELEASE_PASSIVE_LATEST: &Entry = &TABLE[428];
 
     /// first day of resistance after a capsular release alone: day 28.
-    pub const RELEASE_RESISTED_START: &Entry = &TABLE[371];
+    pub const RELEASE_RESISTED_START: &Entry = &TABLE[429];
 
     /// first day of the second hand load after a capsular release alone: day 42.
-    pub const RELEASE_SECOND_LOAD_START: &Entry = &TABLE[372];
+    pub const RELEASE_SECOND_LOAD_START: &Entry = &TABLE[430];
 
     /// first day without a sling after a capsular release alone: day 3.
-    pub const RELEASE_SLING_UNTIL: &Entry = &TABLE[373];
+    pub const RELEASE_SLING_UNTIL: &Entry = &TABLE[431];
 
     /// first day of sport after a capsular release alone: day 42.
-    pub const RELEASE_SPORT_START: &Entry = &TABLE[374];
+    pub const RELEASE_SPORT_START: &Entry = &TABLE[432];
 
     /// elevation allowed for sling, rest, washing, dressing and the hanging arm: 45 deg.
-    pub const RESTING_ELEVATION: &Entry = &TABLE[375];
+    pub const RESTING_ELEVATION: &Entry = &TABLE[433];
 
     /// internal rotation with the forearm on the belly: 70 deg.
-    pub const RESTING_INTERNAL_ROTATION: &Entry = &TABLE[376];
+    pub const RESTING_INTERNAL_ROTATION: &Entry = &TABLE[434];
 
     /// rings come off the operated side; the hand may swell: a statement.
-    pub const RINGS_OFF: &Entry = &TABLE[377];
+    pub const RINGS_OFF: &Entry = &TABLE[435];
 
     /// what the surgeon saw to be safe on the table caps every mode and position of that movement: a statement.
-    pub const SAFE_ARC_CAPS: &Entry = &TABLE[378];
+    pub const SAFE_ARC_CAPS: &Entry = &TABLE[436];
 
     /// elevation of the arm up to which the blade is taken to rest: 30 deg.
-    pub const SCAPULA_SETTING: &Entry = &TABLE[379];
+    pub const SCAPULA_SETTING: &Entry = &TABLE[437];
 
     /// upward turn of the blade for each degree of elevation beyond: 0.3333.
-    pub const SCAPULA_SHARE: &Entry = &TABLE[380];
+    pub const SCAPULA_SHARE: &Entry = &TABLE[438];
 
     /// plane of the shoulder blade, forward of the plane of the body: 35 (30 to 40) deg.
-    pub const SCAPULAR_PLANE_FORWARD: &Entry = &TABLE[381];
+    pub const SCAPULAR_PLANE_FORWARD: &Entry = &TABLE[439];
 
     /// load in the hand in the later strengthening weeks (10 lb), until the surgeon names a load: 4.54 kg.
-    pub const SECOND_HAND_LOAD: &Entry = &TABLE[382];
+    pub const SECOND_HAND_LOAD: &Entry = &TABLE[440];
 
     /// minutes of an exercise session: 10 (5 to 10) min.
-    pub const SESSION_MINUTES: &Entry = &TABLE[383];
+    pub const SESSION_MINUTES: &Entry = &TABLE[441];
 
     /// exercise sessions a day: 4 (3 to 4) per day.
-    pub const SESSIONS_A_DAY: &Entry = &TABLE[384];
+    pub const SESSIONS_A_DAY: &Entry = &TABLE[442];
 
     /// length of the shank: 0.246 of stature.
-    pub const SHANK_LENGTH: &Entry = &TABLE[385];
+    pub const SHANK_LENGTH: &Entry = &TABLE[443];
 
     /// part of the arm's weight that its own muscles are taken to carry while it is helped: 50 (0 to 100) %.
-    pub const SHARE_ASSISTED: &Entry = &TABLE[386];
+    pub const SHARE_ASSISTED: &Entry = &TABLE[444];
 
     /// center of the shoulder joint above the floor: 0.793 of stature.
-    pub const SHOULDER_CENTER_HEIGHT: &Entry = &TABLE[387];
+    pub const SHOULDER_CENTER_HEIGHT: &Entry = &TABLE[445];
 
     /// center of the shoulder joint from the middle of the body: 0.104 of stature.
-    pub const SHOULDER_HALF_BREADTH: &Entry = &TABLE[388];
+    pub const SHOULDER_HALF_BREADTH: &Entry = &TABLE[446];
 
     /// sleep on the back or half sitting with a pillow under the arm, or on the other side; not on the operated side: a statement.
-    pub const SLEEP_POSITION: &Entry = &TABLE[389];
+    pub const SLEEP_POSITION: &Entry = &TABLE[447];
 
     /// first day on which the sling is no longer worn at all times: day 42.
-    pub const SLING_ALWAYS_UNTIL: &Entry = &TABLE[390];
+    pub const SLING_ALWAYS_UNTIL: &Entry = &TABLE[448];
 
     /// the sling stays on at night: a statement.
-    pub const SLING_AT_NIGHT: &Entry = &TABLE[391];
+    pub const SLING_AT_NIGHT: &Entry = &TABLE[449];
 
     /// sling fit: elbow deep in the sling and near a right angle, wrist carried, not tight, skin looked at: a statement.
-    pub const SLING_FIT: &Entry = &TABLE[392];
+    pub const SLING_FIT: &Entry = &TABLE[450];
 
     /// when the sling comes off: washing, dressing and exercises: a statement.
-    pub const SLING_OFF_FOR: &Entry = &TABLE[393];
+    pub const SLING_OFF_FOR: &Entry = &TABLE[451];
 
     /// hours out of the sling on the first day of weaning: 1 h.
-    pub const SLING_WEANING_FIRST_HOURS: &Entry = &TABLE[394];
+    pub const SLING_WEANING_FIRST_HOURS: &Entry = &TABLE[452];
 
     /// hours added on each further day of weaning: 1 h.
-    pub const SLING_WEANING_MORE_EACH_DAY: &Entry = &TABLE[395];
+    pub const SLING_WEANING_MORE_EACH_DAY: &Entry = &TABLE[453];
 
     /// first day without a sling: day 56.
-    pub const SLING_WEANING_UNTIL: &Entry = &TABLE[396];
+    pub const SLING_WEANING_UNTIL: &Entry = &TABLE[454];
 
     /// age in completed years above which the surgeon is asked whether to go slower: 70 years.
-    pub const SLOWER_AGE_OVER: &Entry = &TABLE[397];
+    pub const SLOWER_AGE_OVER: &Entry = &TABLE[455];
 
     /// Goutallier grade of any recorded muscle from which the surgeon is asked whether to go slower: 3.
-    pub const SLOWER_INFILTRATION_FROM: &Entry = &TABLE[398];
+    pub const SLOWER_INFILTRATION_FROM: &Entry = &TABLE[456];
 
     /// findings for which most surveyed surgeons go slower: a statement.
-    pub const SLOWER_OPINION: &Entry = &TABLE[399];
+    pub const SLOWER_OPINION: &Entry = &TABLE[457];
 
     /// poor tissue, high tension, a partial repair or a revision is treated one class slower: a statement.
-    pub const SLOWER_PRINCIPLE: &Entry = &TABLE[400];
+    pub const SLOWER_PRINCIPLE: &Entry = &TABLE[458];
 
     /// Patte grade of retraction that asks the surgeon whether to go slower: 3.
-    pub const SLOWER_RETRACTION_GRADE: &Entry = &TABLE[401];
+    pub const SLOWER_RETRACTION_GRADE: &Entry = &TABLE[459];
 
     /// a tear under this is small: 10 mm.
-    pub const SMALL_TEAR_BELOW: &Entry = &TABLE[402];
+    pub const SMALL_TEAR_BELOW: &Entry = &TABLE[460];
 
     /// first day of weaning for a small tear, where the surgeon chooses it: day 28.
-    pub const SMALL_TEAR_SLING_UNTIL: &Entry = &TABLE[403];
+    pub const SMALL_TEAR_SLING_UNTIL: &Entry = &TABLE[461];
 
     /// first day without a sling for a small tear, where the surgeon chooses it: day 42.
-    pub const SMALL_TEAR_WEANING_UNTIL: &Entry = &TABLE[404];
+    pub const SMALL_TEAR_WEANING_UNTIL: &Entry = &TABLE[462];
 
     /// first day of sport drills: day 140.
-    pub const SPORT_DRILLS_START: &Entry = &TABLE[405];
+    pub const SPORT_DRILLS_START: &Entry = &TABLE[463];
 
     /// first day of sport, opened by the surgeon: day 182.
-    pub const SPORT_START: &Entry = &TABLE[406];
+    pub const SPORT_START: &Entry = &TABLE[464];
 
     /// first day of active motion, small and medium repairs: day 42.
-    pub const STAGED_ACTIVE_START: &Entry = &TABLE[407];
+    pub const STAGED_ACTIVE_START: &Entry = &TABLE[465];
 
     /// first day of active-assisted motion, small and medium repairs: day 28.
-    pub const STAGED_ASSISTED_START: &Entry = &TABLE[408];
+    pub const STAGED_ASSISTED_START: &Entry = &TABLE[466];
 
     /// first day of active-assisted motion upright; before it only lying on the back: day 35.
-    pub const STAGED_ASSISTED_UPRIGHT_START: &Entry = &TABLE[409];
+    pub const STAGED_ASSISTED_UPRIGHT_START: &Entry = &TABLE[467];
 
     /// first day of hand behind the back, extension past the body and cross-body motion: day 42.
-    pub const STAGED_BEHIND_THE_BACK_START: &Entry = &TABLE[410];
+    pub const STAGED_BEHIND_THE_BACK_START: &Entry = &TABLE[468];
 
     /// first day of gentle shoulder-blade exercises, arm supported: day 14.
-    pub const STAGED_BLADE_START: &Entry = &TABLE[411];
+    pub const STAGED_BLADE_START: &Entry = &TABLE[469];
 
     /// latest first day of passive elevation and external rotation after a small or medium repair, whatever was found: day 14.
-    pub const STAGED_ELEVATION_LATEST: &Entry = &TABLE[412];
+    pub const STAGED_ELEVATION_LATEST: &Entry = &TABLE[470];
 
     /// first day of a load in the hand: day 84.
-    pub const STAGED_HAND_LOAD_START: &Entry = &TABLE[413];
+    pub const STAGED_HAND_LOAD_START: &Entry = &TABLE[471];
 
     /// first day of effort without movement: day 49.
-    pub const STAGED_ISOMETRIC_START: &Entry = &TABLE[414];
+    pub const STAGED_ISOMETRIC_START: &Entry = &TABLE[472];
 
     /// first day of a load above the shoulder: day 140.
-    pub const STAGED_OVERHEAD_LOAD_START: &Entry = &TABLE[415];
+    pub const STAGED_OVERHEAD_LOAD_START: &Entry = &TABLE[473];
 
     /// highest passive elevation before active motion opens: 90 deg.
-    pub const STAGED_PASSIVE_ELEVATION: &Entry = &TABLE[416];
+    pub const STAGED_PASSIVE_ELEVATION: &Entry = &TABLE[474];
 
     /// widest passive external rotation before active motion opens: 20 deg.
-    pub const STAGED_PASSIVE_EXTERNAL_ROTATION: &Entry = &TABLE[417];
+    pub const STAGED_PASSIVE_EXTERNAL_ROTATION: &Entry = &TABLE[475];
 
     /// latest first day of every other passive movement after a small or medium repair, whatever was found: day 42.
-    pub const STAGED_PASSIVE_LATEST: &Entry = &TABLE[418];
+    pub const STAGED_PASSIVE_LATEST: &Entry = &TABLE[476];
 
     /// first day of passive motion, small and medium repairs: day 14.
-    pub const STAGED_PASSIVE_START: &Entry = &TABLE[419];
+    pub const STAGED_PASSIVE_START: &Entry = &TABLE[477];
 
     /// first day of resistance for shoulder and shoulder blade: day 84.
-    pub const STAGED_RESISTED_START: &Entry = &TABLE[420];
+    pub const STAGED_RESISTED_START: &Entry = &TABLE[478];
 
     /// gate of the return stage: day 140.
-    pub const STAGED_RETURN_GATE: &Entry = &TABLE[421];
+    pub const STAGED_RETURN_GATE: &Entry = &TABLE[479];
 
     /// first day of the second hand load: day 112.
-    pub const STAGED_SECOND_HAND_LOAD_START: &Entry = &TABLE[422];
+    pub const STAGED_SECOND_HAND_LOAD_START: &Entry = &TABLE[480];
 
     /// gate of the strengthening stage: day 84.
-    pub const STAGED_STRENGTHENING_GATE: &Entry = &TABLE[423];
+    pub const STAGED_STRENGTHENING_GATE: &Entry = &TABLE[481];
 
     /// first day of end-range stretch: day 84.
-    pub const STAGED_STRETCH_START: &Entry = &TABLE[424];
+    pub const STAGED_STRETCH_START: &Entry = &TABLE[482];
 
     /// first day of weight through the arm: day 84.
-    pub const STAGED_WEIGHT_THROUGH_ARM_START: &Entry = &TABLE[425];
+    pub const STAGED_WEIGHT_THROUGH_ARM_START: &Entry = &TABLE[483];
 
     /// least stature the model takes: 1000 mm.
-    pub const STATURE_LEAST: &Entry = &TABLE[426];
+    pub const STATURE_LEAST: &Entry = &TABLE[484];
 
     /// greatest stature the model takes: 2300 mm.
-    pub const STATURE_MOST: &Entry = &TABLE[427];
+    pub const STATURE_MOST: &Entry = &TABLE[485];
 
     /// times the heaviest exercise of all days before, beyond which a step in load is told: 1.75.
-    pub const STEP_OF_LOAD: &Entry = &TABLE[428];
+    pub const STEP_OF_LOAD: &Entry = &TABLE[486];
 
     /// part of the moment of the own straight arm held level that counts as reached from the start: 100 %.
-    pub const STEP_OF_LOAD_FLOOR: &Entry = &TABLE[429];
+    pub const STEP_OF_LOAD_FLOOR: &Entry = &TABLE[487];
 
     /// stick-assisted elevation is given without a measured value for infraspinatus: a statement.
-    pub const STICK_ELEVATION_EXCEPTION: &Entry = &TABLE[430];
+    pub const STICK_ELEVATION_EXCEPTION: &Entry = &TABLE[488];
 
     /// stick-assisted external rotation is given without a measured value for infraspinatus: a statement.
-    pub const STICK_EXTERNAL_ROTATION_EXCEPTION: &Entry = &TABLE[431];
+    pub const STICK_EXTERNAL_ROTATION_EXCEPTION: &Entry = &TABLE[489];
 
     /// shoulders called stiff by the clinician at 16 to 24 weeks: 3.3 %.
-    pub const STIFF_CLINICIAN_HALF_YEAR: &Entry = &TABLE[432];
+    pub const STIFF_CLINICIAN_HALF_YEAR: &Entry = &TABLE[490];
 
     /// shoulders called stiff by the clinician at one year: 1.6 %.
-    pub const STIFF_CLINICIAN_ONE_YEAR: &Entry = &TABLE[433];
+    pub const STIFF_CLINICIAN_ONE_YEAR: &Entry = &TABLE[491];
 
     /// shoulders called stiff by the clinician at 12 weeks: 7.3 %.
-    pub const STIFF_CLINICIAN_TWELVE_WEEKS: &Entry = &TABLE[434];
+    pub const STIFF_CLINICIAN_TWELVE_WEEKS: &Entry = &TABLE[492];
 
     /// passive elevation below which a shoulder counts as stiff at 6 to 8 weeks, together with external rotation: 100 deg.
-    pub const STIFF_EARLY_ELEVATION: &Entry = &TABLE[435];
+    pub const STIFF_EARLY_ELEVATION: &Entry = &TABLE[493];
 
     /// passive external rotation below which a shoulder counts as stiff at 6 to 8 weeks, together with elevation: 30 deg.
-    pub const STIFF_EARLY_EXTERNAL_ROTATION: &Entry = &TABLE[436];
+    pub const STIFF_EARLY_EXTERNAL_ROTATION: &Entry = &TABLE[494];
 
     /// shoulders stiff at 6 to 8 weeks by that definition: 23 %.
-    pub const STIFF_EARLY_RATE: &Entry = &TABLE[437];
+    pub const STIFF_EARLY_RATE: &Entry = &TABLE[495];
 
     /// forward elevation below which a shoulder counts as stiff at 90 days: 100 deg.
-    pub const STIFF_NINETY_DAYS_ELEVATION: &Entry = &TABLE[438];
+    pub const STIFF_NINETY_DAYS_ELEVATION: &Entry = &TABLE[496];
 
     /// external rotation at the side below which a shoulder counts as stiff at 90 days: 10 deg.
-    pub const STIFF_NINETY_DAYS_EXTERNAL_ROTATION: &Entry = &TABLE[439];
+    pub const STIFF_NINETY_DAYS_EXTERNAL_ROTATION: &Entry = &TABLE[497];
 
     /// external rotation at 90 abduction below which a shoulder counts as stiff at 90 days: 30 deg.
-    pub const STIFF_NINETY_DAYS_EXTERNAL_ROTATION_AT_90: &Entry = &TABLE[440];
+    pub const STIFF_NINETY_DAYS_EXTERNAL_ROTATION_AT_90: &Entry = &TABLE[498];
 
     /// day from which passive motion may be opened where the surgeon names a loosening for a stiff shoulder: day 1.
-    pub const STIFF_PASSIVE_FROM: &Entry = &TABLE[441];
+    pub const STIFF_PASSIVE_FROM: &Entry = &TABLE[499];
 
     /// passive flexion below which a shoulder counts as stiff at three months; either is enough: 120 deg.
-    pub const STIFF_THREE_MONTHS_ELEVATION: &Entry = &TABLE[442];
+    pub const STIFF_THREE_MONTHS_ELEVATION: &Entry = &TABLE[500];
 
     /// external rotation at the side below which a shoulder counts as stiff at three months; either is enough: 30 deg.
-    pub const STIFF_THREE_MONTHS_EXTERNAL_ROTATION: &Entry = &TABLE[443];
+    pub const STIFF_THREE_MONTHS_EXTERNAL_ROTATION: &Entry = &TABLE[501];
 
     /// shoulders stiff at three months by that definition: 14.2 %.
-    pub const STIFF_THREE_MONTHS_RATE: &Entry = &TABLE[444];
+    pub const STIFF_THREE_MONTHS_RATE: &Entry = &TABLE[502];
 
     /// shoulders with moderate or severe stiffness at three months in the study of early pain: 36.1 %.
-    pub const STIFF_THREE_MONTHS_RATE_EARLY_PAIN: &Entry = &TABLE[445];
+    pub const STIFF_THREE_MONTHS_RATE_EARLY_PAIN: &Entry = &TABLE[503];
 
     /// shoulders stiff at three months in the study of synovitis: 11 %.
-    pub const STIFF_THREE_MONTHS_RATE_SYNOVITIS: &Entry = &TABLE[446];
+    pub const STIFF_THREE_MONTHS_RATE_SYNOVITIS: &Entry = &TABLE[504];
 
     /// stiffness is the one finding for which most surveyed surgeons go faster: a statement.
-    pub const STIFFNESS_OPINION: &Entry = &TABLE[447];
+    pub const STIFFNESS_OPINION: &Entry = &TABLE[505];
 
     /// first day of active internal rotation, hand behind the back, active extension and shoulder-blade exercises after subscapularis repair: day 42.
-    pub const SUBSCAPULARIS_ACTIVE_START: &Entry = &TABLE[448];
+    pub const SUBSCAPULARIS_ACTIVE_START: &Entry = &TABLE[506];
 
     /// external rotation at the first step, complete or open: 30 deg.
-    pub const SUBSCAPULARIS_COMPLETE_FIRST: &Entry = &TABLE[449];
+    pub const SUBSCAPULARIS_COMPLETE_FIRST: &Entry = &TABLE[507];
 
     /// external rotation at the last step, complete or open: 90 deg.
-    pub const SUBSCAPULARIS_COMPLETE_FOURTH: &Entry = &TABLE[450];
+    pub const SUBSCAPULARIS_COMPLETE_FOURTH: &Entry = &TABLE[508];
 
     /// external rotation at the second step, complete or open: 45 deg.
-    pub const SUBSCAPULARIS_COMPLETE_SECOND: &Entry = &TABLE[451];
+    pub const SUBSCAPULARIS_COMPLETE_SECOND: &Entry = &TABLE[509];
 
     /// external rotation at the third step, complete or open: 60 deg.
-    pub const SUBSCAPULARIS_COMPLETE_THIRD: &Entry = &TABLE[452];
+    pub const SUBSCAPULARIS_COMPLETE_THIRD: &Entry = &TABLE[510];
 
     /// first step day of external rotation after subscapularis repair: day 28.
-    pub const SUBSCAPULARIS_FIRST_STEP: &Entry = &TABLE[453];
+    pub const SUBSCAPULARIS_FIRST_STEP: &Entry = &TABLE[511];
 
     /// fourth step day of external rotation after complete or open subscapularis repair: day 70.
-    pub const SUBSCAPULARIS_FOURTH_STEP: &Entry = &TABLE[454];
+    pub const SUBSCAPULARIS_FOURTH_STEP: &Entry = &TABLE[512];
 
     /// last step day of external rotation after complete or open subscapularis repair: day 84.
-    pub const SUBSCAPULARIS_LAST_STEP: &Entry = &TABLE[455];
+    pub const SUBSCAPULARIS_LAST_STEP: &Entry = &TABLE[513];
 
     /// the later day a surgeon may choose: day 84.
-    pub const SUBSCAPULARIS_RESISTED_LATER: &Entry = &TABLE[456];
+    pub const SUBSCAPULARIS_RESISTED_LATER: &Entry = &TABLE[514];
 
     /// first day of effort or resistance in internal rotation after subscapularis repair: day 56.
-    pub const SUBSCAPULARIS_RESISTED_START: &Entry = &TABLE[457];
+    pub const SUBSCAPULARIS_RESISTED_START: &Entry = &TABLE[515];
 
     /// second step day of external rotation after subscapularis repair: day 42.
-    pub const SUBSCAPULARIS_SECOND_STEP: &Entry = &TABLE[458];
+    pub const SUBSCAPULARIS_SECOND_STEP: &Entry = &TABLE[516];
 
     /// external rotation while a subscapularis repair is fresh: 0 deg.
-    pub const SUBSCAPULARIS_SHUT: &Entry = &TABLE[459];
+    pub const SUBSCAPULARIS_SHUT: &Entry = &TABLE[517];
 
     /// third step day of external rotation after subscapularis repair: day 56.
-    pub const SUBSCAPULARIS_THIRD_STEP: &Entry = &TABLE[460];
+    pub const SUBSCAPULARIS_THIRD_STEP: &Entry = &TABLE[518];
 
     /// external rotation at the first step, upper part, arthroscopic: 45 deg.
-    pub const SUBSCAPULARIS_UPPER_FIRST: &Entry = &TABLE[461];
+    pub const SUBSCAPULARIS_UPPER_FIRST: &Entry = &TABLE[519];
 
     /// external rotation at the second step, upper part, arthroscopic: 90 deg.
-    pub const SUBSCAPULARIS_UPPER_SECOND: &Entry = &TABLE[462];
+    pub const SUBSCAPULARIS_UPPER_SECOND: &Entry = &TABLE[520];
 
     /// same day: swollen arm, or swollen or tender calf: a statement.
-    pub const SWELLING_SAME_DAY: &Entry = &TABLE[463];
+    pub const SWELLING_SAME_DAY: &Entry = &TABLE[521];
 
     /// height of a table's top above the hips of who sits at it: 0.08 of stature.
-    pub const TABLE_ABOVE_HIPS: &Entry = &TABLE[464];
+    pub const TABLE_ABOVE_HIPS: &Entry = &TABLE[522];
 
     /// turning outward with the forearm on a table is given without a measured value, where the other arm cannot drive a stick: a statement.
-    pub const TABLE_EXTERNAL_ROTATION_EXCEPTION: &Entry = &TABLE[465];
+    pub const TABLE_EXTERNAL_ROTATION_EXCEPTION: &Entry = &TABLE[523];
 
     /// elevation with the forearm resting on a table in front: 40 deg.
-    pub const TABLE_SLIDE_START: &Entry = &TABLE[466];
+    pub const TABLE_SLIDE_START: &Entry = &TABLE[524];
 
     /// minutes until pain tablets work: 30 (30 to 60) min.
-    pub const TABLET_EFFECT_FROM: &Entry = &TABLE[467];
+    pub const TABLET_EFFECT_FROM: &Entry = &TABLE[525];
 
     /// greatest tear dimension from which a tear is treated as large: 30 mm.
-    pub const TEAR_CLASS_LARGE_FROM: &Entry = &TABLE[468];
+    pub const TEAR_CLASS_LARGE_FROM: &Entry = &TABLE[526];
 
     /// greatest tear dimension above which a tear is of the largest class; the size itself is not: 50 mm.
-    pub const TEAR_CLASS_MASSIVE_ABOVE: &Entry = &TABLE[469];
+    pub const TEAR_CLASS_MASSIVE_ABOVE: &Entry = &TABLE[527];
 
     /// greatest tear dimension below which a tear is of the smallest class: 10 mm.
-    pub const TEAR_CLASS_SMALL_BELOW: &Entry = &TABLE[470];
+    pub const TEAR_CLASS_SMALL_BELOW: &Entry = &TABLE[528];
 
     /// a tenotomy is treated as a tenodesis at the start: a statement.
-    pub const TENOTOMY_AS_TENODESIS: &Entry = &TABLE[471];
+    pub const TENOTOMY_AS_TENODESIS: &Entry = &TABLE[529];
 
     /// resistance at the elbow after tenotomy, where the surgeon chooses early use: day 42.
-    pub const TENOTOMY_EARLY_RESISTED: &Entry = &TABLE[472];
+    pub const TENOTOMY_EARLY_RESISTED: &Entry = &TABLE[530];
 
     /// length of the thigh: 0.245 of stature.
-    pub const THIGH_LENGTH: &Entry = &TABLE[473];
+    pub const THIGH_LENGTH: &Entry = &TABLE[531];
+
+    /// height of the top of the thigh above the floor: 0.465 of stature.
+    pub const THIGH_TOP_HEIGHT: &Entry = &TABLE[532];
 
     /// total loss of motion before surgery, smallest group, upper end: 20 (0 to 20) deg.
-    pub const TOTAL_DEFICIT_FIRST_GROUP: &Entry = &TABLE[474];
+    pub const TOTAL_DEFICIT_FIRST_GROUP: &Entry = &TABLE[533];
 
     /// total loss of motion before surgery, middle group, upper end: 70 (25 to 70) deg.
-    pub const TOTAL_DEFICIT_SECOND_GROUP: &Entry = &TABLE[475];
+    pub const TOTAL_DEFICIT_SECOND_GROUP: &Entry = &TABLE[534];
+
+    /// elevation up to which the outward turn is told: 160 deg.
+    pub const TURN_TOLD_UNTIL: &Entry = &TABLE[535];
 
     /// external rotation at the side at which the forearm has gone a third of the way from straight ahead to the side: 30 deg.
-    pub const TURNED_OUT_A_THIRD: &Entry = &TABLE[476];
+    pub const TURNED_OUT_A_THIRD: &Entry = &TABLE[536];
 
     /// external rotation at the side at which the forearm has gone half of the way from straight ahead to the side: 45 deg.
-    pub const TURNED_OUT_HALF: &Entry = &TABLE[477];
+    pub const TURNED_OUT_HALF: &Entry = &TABLE[537];
 
     /// external rotation at the side at which the forearm points straight to the side: 90 deg.
-    pub const TURNED_OUT_TO_THE_SIDE: &Entry = &TABLE[478];
+    pub const TURNED_OUT_TO_THE_SIDE: &Entry = &TABLE[538];
 
     /// external rotation at the side at which the forearm has gone two thirds of the way from straight ahead to the side: 60 deg.
-    pub const TURNED_OUT_TWO_THIRDS: &Entry = &TABLE[479];
+    pub const TURNED_OUT_TWO_THIRDS: &Entry = &TABLE[539];
 
     /// center of mass of the upper arm from its upper joint, cadaver table: 0.436 of segment.
-    pub const UPPER_ARM_CENTER_CADAVER: &Entry = &TABLE[480];
+    pub const UPPER_ARM_CENTER_CADAVER: &Entry = &TABLE[540];
 
     /// center of mass of the upper arm from its upper joint, men: 0.5772 of segment.
-    pub const UPPER_ARM_CENTER_MEN: &Entry = &TABLE[481];
+    pub const UPPER_ARM_CENTER_MEN: &Entry = &TABLE[541];
 
     /// center of mass of the upper arm from its upper joint, women: 0.5754 of segment.
-    pub const UPPER_ARM_CENTER_WOMEN: &Entry = &TABLE[482];
+    pub const UPPER_ARM_CENTER_WOMEN: &Entry = &TABLE[542];
 
     /// radius of gyration of the upper arm about its center of mass, cadaver table: 0.322 of segment.
-    pub const UPPER_ARM_GYRATION_CADAVER: &Entry = &TABLE[483];
+    pub const UPPER_ARM_GYRATION_CADAVER: &Entry = &TABLE[543];
 
     /// radius of gyration of the upper arm about a transverse axis through its center of mass, men: 0.269 of segment.
-    pub const UPPER_ARM_GYRATION_MEN: &Entry = &TABLE[484];
+    pub const UPPER_ARM_GYRATION_MEN: &Entry = &TABLE[544];
 
     /// radius of gyration of the upper arm about a transverse axis through its center of mass, women: 0.26 of segment.
-    pub const UPPER_ARM_GYRATION_WOMEN: &Entry = &TABLE[485];
+    pub const UPPER_ARM_GYRATION_WOMEN: &Entry = &TABLE[545];
 
     /// length of the upper arm: 0.186 of stature.
-    pub const UPPER_ARM_LENGTH: &Entry = &TABLE[486];
+    pub const UPPER_ARM_LENGTH: &Entry = &TABLE[546];
 
     /// mass of the upper arm, cadaver table: 0.028 of body mass.
-    pub const UPPER_ARM_MASS_CADAVER: &Entry = &TABLE[487];
+    pub const UPPER_ARM_MASS_CADAVER: &Entry = &TABLE[547];
 
     /// mass of the upper arm, men: 0.0271 of body mass.
-    pub const UPPER_ARM_MASS_MEN: &Entry = &TABLE[488];
+    pub const UPPER_ARM_MASS_MEN: &Entry = &TABLE[548];
 
     /// mass of the upper arm, women: 0.0255 of body mass.
-    pub const UPPER_ARM_MASS_WOMEN: &Entry = &TABLE[489];
+    pub const UPPER_ARM_MASS_WOMEN: &Entry = &TABLE[549];
 
     /// a tear over this is very large: 50 mm.
-    pub const VERY_LARGE_ABOVE: &Entry = &TABLE[490];
+    pub const VERY_LARGE_ABOVE: &Entry = &TABLE[550];
 
     /// same day: vomiting that goes on, no urine: a statement.
-    pub const VOMITING_URINE_SAME_DAY: &Entry = &TABLE[491];
+    pub const VOMITING_URINE_SAME_DAY: &Entry = &TABLE[551];
 
     /// weight through one arm in rising from a chair with both hands, estimated: 15 kg.
-    pub const WEIGHT_THROUGH_ARM_CHAIR_RISE: &Entry = &TABLE[492];
+    pub const WEIGHT_THROUGH_ARM_CHAIR_RISE: &Entry = &TABLE[552];
 
     /// weight through one arm in a push-up on the toes, estimated: 30 kg.
-    pub const WEIGHT_THROUGH_ARM_FLOOR_PUSH: &Entry = &TABLE[493];
+    pub const WEIGHT_THROUGH_ARM_FLOOR_PUSH: &Entry = &TABLE[553];
 
     /// weight through one arm in a push-up on the knees, estimated: 20 kg.
-    pub const WEIGHT_THROUGH_ARM_KNEELING_PUSH: &Entry = &TABLE[494];
+    pub const WEIGHT_THROUGH_ARM_KNEELING_PUSH: &Entry = &TABLE[554];
 
     /// weight through one arm in leaning lightly on a hand or an elbow, estimated: 5 kg.
-    pub const WEIGHT_THROUGH_ARM_LEAN: &Entry = &TABLE[495];
+    pub const WEIGHT_THROUGH_ARM_LEAN: &Entry = &TABLE[555];
 
     /// weight through one arm in lying on that side, estimated: 12 kg.
-    pub const WEIGHT_THROUGH_ARM_LYING_ON: &Entry = &TABLE[496];
+    pub const WEIGHT_THROUGH_ARM_LYING_ON: &Entry = &TABLE[556];
 
     /// weight through one arm in a push-up at the wall, estimated: 10 kg.
-    pub const WEIGHT_THROUGH_ARM_WALL_PUSH: &Entry = &TABLE[497];
+    pub const WEIGHT_THROUGH_ARM_WALL_PUSH: &Entry = &TABLE[557];
 
     /// work on a ladder: not before overhead load and weight through the arm are both open: a statement.
-    pub const WORK_ON_A_LADDER: &Entry = &TABLE[498];
+    pub const WORK_ON_A_LADDER: &Entry = &TABLE[558];
 
     /// work with the other hand alone: from the day of desk work with the sling on: a statement.
-    pub const WORK_WITH_ONE_HAND: &Entry = &TABLE[499];
+    pub const WORK_WITH_ONE_HAND: &Entry = &TABLE[559];
 
     /// first day on which the wound may be wet without a watertight cover, once healed: day 10.
-    pub const WOUND_DRY_UNTIL: &Entry = &TABLE[500];
+    pub const WOUND_DRY_UNTIL: &Entry = &TABLE[560];
 
     /// same day: spreading redness, pus, heat, swelling or opening of the wound, a stain past the edge of the dressing: a statement.
-    pub const WOUND_SIGNS_SAME_DAY: &Entry = &TABLE[501];
+    pub const WOUND_SIGNS_SAME_DAY: &Entry = &TABLE[561];
 
     /// first day of the wound visit: day 10.
-    pub const WOUND_VISIT_FROM: &Entry = &TABLE[502];
+    pub const WOUND_VISIT_FROM: &Entry = &TABLE[562];
 
     /// last day of the wound visit: day 14.
-    pub const WOUND_VISIT_UNTIL: &Entry = &TABLE[503];
+    pub const WOUND_VISIT_UNTIL: &Entry = &TABLE[563];
 }
