@@ -48,6 +48,16 @@ handout-frozen = Your next step has not been opened yet. These rules hold until 
 handout-next = Next step: not before { $date }, and only after your surgeon’s office says so.
 handout-last = This is the last step of your plan.
 handout-not-listed = Is something not on this plan? Then do not do it yet. Call and ask.
+handout-hand-height = { $landmark ->
+    [top-of-head] When you stand without shoes, the top of your head is about { $centimeters } cm ({ $inches } inches) above the floor.
+    [eyes] When you stand without shoes, your eyes are about { $centimeters } cm ({ $inches } inches) above the floor.
+    [chin] When you stand without shoes, your chin is about { $centimeters } cm ({ $inches } inches) above the floor.
+    [shoulder] When you stand without shoes, your shoulder is about { $centimeters } cm ({ $inches } inches) above the floor.
+    [chest] When you stand without shoes, the middle of your chest is about { $centimeters } cm ({ $inches } inches) above the floor.
+    [belly-button] When you stand without shoes, your belly button is about { $centimeters } cm ({ $inches } inches) above the floor.
+    [hip] When you stand without shoes, your hip is about { $centimeters } cm ({ $inches } inches) above the floor.
+   *[thigh] When you stand without shoes, the top of your thigh is about { $centimeters } cm ({ $inches } inches) above the floor.
+}
 handout-no-pain = No pain does not mean that it has healed. The rules stay the same.
 handout-stricter = Does your therapist say something else? Do what is more careful, and call us.
 handout-moved = Your surgeon has changed the dates of your plan. Throw away older plans.

@@ -48,6 +48,16 @@ handout-frozen = Su próximo paso todavía no está abierto. Estas reglas valen 
 handout-next = Próximo paso: no antes del { $date }, y solo cuando la consulta de su cirujano lo diga.
 handout-last = Este es el último paso de su plan.
 handout-not-listed = ¿Algo no está en este plan? Entonces no lo haga todavía. Llame y pregunte.
+handout-hand-height = { $landmark ->
+    [top-of-head] De pie y sin zapatos, lo alto de su cabeza está a unos { $centimeters } cm ({ $inches } pulgadas) del suelo.
+    [eyes] De pie y sin zapatos, sus ojos están a unos { $centimeters } cm ({ $inches } pulgadas) del suelo.
+    [chin] De pie y sin zapatos, su barbilla está a unos { $centimeters } cm ({ $inches } pulgadas) del suelo.
+    [shoulder] De pie y sin zapatos, su hombro está a unos { $centimeters } cm ({ $inches } pulgadas) del suelo.
+    [chest] De pie y sin zapatos, el centro de su pecho está a unos { $centimeters } cm ({ $inches } pulgadas) del suelo.
+    [belly-button] De pie y sin zapatos, su ombligo está a unos { $centimeters } cm ({ $inches } pulgadas) del suelo.
+    [hip] De pie y sin zapatos, su cadera está a unos { $centimeters } cm ({ $inches } pulgadas) del suelo.
+   *[thigh] De pie y sin zapatos, lo alto del muslo está a unos { $centimeters } cm ({ $inches } pulgadas) del suelo.
+}
 handout-no-pain = No tener dolor no quiere decir que ya esté sano. Las reglas siguen igual.
 handout-stricter = ¿Su terapeuta dice otra cosa? Haga lo más prudente y llámenos.
 handout-moved = Su cirujano ha cambiado las fechas de su plan. Tire los planes viejos.

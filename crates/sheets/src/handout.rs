@@ -1,5 +1,7 @@
 //! The patient's handout: opened stages only.
 
+use body::{Joint, Key, Mode, Movement};
+use plan::{Allowed, Bound};
 use wording::Argument;
 use wording::first_days::SECTIONS;
 
@@ -10,6 +12,7 @@ use crate::document::{Block, Document, ListMark, Reader, Size, Tone};
 use crate::exercises;
 use crate::first_days;
 use crate::fridge;
+use crate::household;
 use crate::parts::{OnPaper, Onward, Part, Period, on_paper};
 use crate::points::{Point, Points};
 use crate::sling;
@@ -207,8 +210,24 @@ fn rules(desk: &Desk<'_>, texts: &Texts<'_>, part: &Part<'_>) -> Vec<Block> {
         }
         before = now;
     }
+    blocks.extend(hand_height(desk, texts, &part.periods[0]));
     blocks.push(texts.paragraph(Tone::Strong, "handout-not-listed", &[]));
     blocks
+}
+
+/// How high above the floor the hand may come, for somebody whose height is recorded.
+fn hand_height(desk: &Desk<'_>, texts: &Texts<'_>, period: &Period<'_>) -> Option<Block> {
+    let stature = desk.record.patient.stature?.value;
+    let modes = [Mode::Passive, Mode::ActiveAssisted, Mode::Active];
+    let angle = modes.iter().find_map(|&mode| {
+        match period.allowed(Key::any(Joint::Shoulder, Movement::ForwardElevation, mode)) {
+            Allowed::UpTo(Bound::Angle(angle)) => Some(angle),
+            _ => None,
+        }
+    })?;
+    let [centimeters, inches] = household::above_floor(angle, stature)?;
+    let told = [("landmark", household::hand_height(angle).into()), centimeters, inches];
+    Some(texts.paragraph(Tone::Plain, "handout-hand-height", &told))
 }
 
 fn lists(texts: &Texts<'_>, points: &Points, may: &str, not: &str) -> Vec<Block> {
@@ -233,8 +252,8 @@ fn first_nights(desk: &Desk<'_>, texts: &Texts<'_>, parts: &[Part<'_>], numbers:
         left_out.push("first-days-sleep-sling");
     }
     // A plan that lets the arm be raised at once would be contradicted by these.
-    let raise = body::Key::any(body::Joint::Shoulder, body::Movement::ForwardElevation, body::Mode::Active);
-    if period.is_some_and(|period| period.allowed(raise) != plan::Allowed::No) {
+    let raise = Key::any(Joint::Shoulder, Movement::ForwardElevation, Mode::Active);
+    if period.is_some_and(|period| period.allowed(raise) != Allowed::No) {
         left_out.extend(["first-days-wash-armpit", "first-days-wash-dress"]);
     }
     // Where the first gate comes before the wound is looked at, the visits do not name that day.

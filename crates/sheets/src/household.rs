@@ -1,25 +1,13 @@
 //! Degrees and kilograms as a patient sees them.
 //!
-//! A word is only used where it says no more than the number: "no higher than
-//! your chest" stands for 75 to 89 degrees and never for 74. A small fixed
-//! table now; it will be computed from the patient's stature.
+//! A word is only used where it says no more than the number: "no higher than your chest" stands for 82 to 89 degrees
+//! and never for 81. Heights are computed by [`body::Landmark`], as parts of stature.
 
+use body::Landmark;
 use evidence::{Entry, ids};
 use plan::{Allowed, Bound};
-use quantity::{Degrees, Kilograms};
+use quantity::{Degrees, Kilograms, Millimeters};
 use wording::{Argument, Language};
-
-/// Landmarks of the body for the hand of the straight arm, the highest first.
-const HAND_HEIGHTS: &[(&Entry, &str)] = &[
-    (ids::HAND_AT_TOP_OF_HEAD, "top-of-head"),
-    (ids::HAND_AT_EYES, "eyes"),
-    (ids::HAND_AT_CHIN, "chin"),
-    (ids::HAND_AT_SHOULDER, "shoulder"),
-    (ids::HAND_AT_CHEST, "chest"),
-    (ids::HAND_AT_BELLY_BUTTON, "belly-button"),
-    (ids::HAND_AT_HIP, "hip"),
-    (ids::HAND_AT_TOP_OF_THIGH, "thigh"),
-];
 
 /// Where the forearm points, elbow bent at the side, the furthest first.
 const FOREARM_DIRECTIONS: &[(&Entry, &str)] = &[
@@ -29,9 +17,29 @@ const FOREARM_DIRECTIONS: &[(&Entry, &str)] = &[
     (ids::TURNED_OUT_A_THIRD, "a-third"),
 ];
 
-/// The highest landmark at or below an elevation; `low` where there is none.
+/// The highest place of the body that the hand of the straight arm reaches at an elevation, as messages name it;
+/// `low` where it reaches none.
 pub(crate) fn hand_height(angle: Degrees) -> &'static str {
-    highest(HAND_HEIGHTS, angle).unwrap_or("low")
+    match Landmark::within(angle) {
+        Some(Landmark::TopOfHead) => "top-of-head",
+        Some(Landmark::Eyes) => "eyes",
+        Some(Landmark::Chin) => "chin",
+        Some(Landmark::Shoulder) => "shoulder",
+        Some(Landmark::Chest) => "chest",
+        Some(Landmark::BellyButton) => "belly-button",
+        Some(Landmark::Hip) => "hip",
+        Some(Landmark::TopOfThigh) => "thigh",
+        None => "low",
+    }
+}
+
+/// How high that place is above the floor for somebody of a stature, in whole centimeters and inches, rounded down.
+pub(crate) fn above_floor(angle: Degrees, stature: Millimeters) -> Option<[(&'static str, Argument<'static>); 2]> {
+    const MILLIMETERS_PER_CENTIMETER: f64 = 10.0; // not medical: the prefix
+    const MILLIMETERS_PER_INCH: f64 = 25.4; // not medical: the international inch
+    let height = Landmark::within(angle)?.height().above_floor(stature).number();
+    let whole = |unit: f64| format!("{:.0}", (height / unit).floor());
+    Some([("centimeters", whole(MILLIMETERS_PER_CENTIMETER).into()), ("inches", whole(MILLIMETERS_PER_INCH).into())])
 }
 
 /// The furthest direction at or below an external rotation: `ahead` up to a third of the way, `across`
@@ -83,8 +91,9 @@ mod tests {
     fn a_word_never_says_more_than_the_degrees() {
         let at = |degrees| hand_height(Degrees::whole(degrees));
         assert_eq!((at(29), at(30), at(44), at(45)), ("low", "thigh", "thigh", "hip"));
-        assert_eq!((at(74), at(75), at(89), at(90)), ("belly-button", "chest", "chest", "shoulder"));
-        assert_eq!((at(99), at(100), at(119), at(120)), ("shoulder", "chin", "eyes", "top-of-head"));
+        assert_eq!((at(59), at(60), at(81), at(82)), ("hip", "belly-button", "belly-button", "chest"));
+        assert_eq!((at(89), at(90), at(101), at(102)), ("chest", "shoulder", "shoulder", "chin"));
+        assert_eq!((at(112), at(113), at(123), at(124)), ("chin", "eyes", "eyes", "top-of-head"));
         let to = |degrees| forearm_direction(Degrees::whole(degrees));
         assert_eq!((to(-10), to(0), to(1), to(29), to(30)), ("across", "ahead", "a-little", "a-little", "a-third"));
         assert_eq!(
@@ -93,27 +102,12 @@ mod tests {
         );
     }
 
-    /// Segment lengths as shares of the stature, as printed in handbooks of movement analysis (from memory):
-    /// shoulder 0.818 high, upper arm 0.186, forearm 0.146, half the hand 0.054.
     #[test]
-    fn the_landmarks_are_where_the_hand_is() {
-        let height = |degrees: f64| 0.818 - 0.386 * degrees.to_radians().cos();
-        for (entry, word) in HAND_HEIGHTS {
-            // Landmarks as shares of the stature: own choice, coarse.
-            let landmark = match *word {
-                "thigh" => 0.48,
-                "hip" => 0.53,
-                "belly-button" => 0.60,
-                "chest" => 0.72,
-                "shoulder" => 0.818,
-                "chin" => 0.87,
-                "eyes" => 0.936,
-                "top-of-head" => 1.0,
-                other => panic!("{other}"),
-            };
-            let hand = height(entry.number());
-            assert!((-0.01..0.04).contains(&(hand - landmark)), "{word}: hand at {hand:.3}, landmark at {landmark}");
-        }
+    fn a_height_is_told_in_centimeters_of_a_stature() {
+        // The belly button at 0.602 of 1700 mm: 1023 mm, 40.3 inches.
+        let [centimeters, inches] = above_floor(Degrees::whole(70), Millimeters::whole(1700)).expect("a place");
+        assert_eq!(format!("{centimeters:?} {inches:?}"), format!("{:?} {:?}", ("centimeters", Argument::from("102")), ("inches", Argument::from("40"))));
+        assert!(above_floor(Degrees::whole(10), Millimeters::whole(1700)).is_none());
     }
 
     #[test]
