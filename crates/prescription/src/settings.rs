@@ -64,6 +64,8 @@ pub struct Paper {
     pub size: PaperSize,
     /// The pain tablets, in the surgeon's own words.
     pub tablets: Option<String>,
+    /// The same in Spanish.
+    pub tablets_es: Option<String>,
     /// The fever from which patients call the same day.
     pub fever: FeverLimit,
 }

@@ -129,9 +129,11 @@ fn read_paper(mut table: Table<'_>, sink: &mut Sink) -> Paper {
     let size = table.word("size", PaperSize::WORDS, sink).map(|size| size.value).unwrap_or_default();
     let tablets = table.text("tablets", sink);
     let tablets = printed(tablets, LONGEST_TEXT, sink);
+    let tablets_es = table.text("tablets_es", sink);
+    let tablets_es = printed(tablets_es, LONGEST_TEXT, sink);
     let fever = table.word("fever", FeverLimit::WORDS, sink).map(|fever| fever.value).unwrap_or_default();
     table.finish(sink);
-    Paper { size, tablets, fever }
+    Paper { size, tablets, tablets_es, fever }
 }
 
 fn read_therapy(mut table: Table<'_>, sink: &mut Sink) -> Therapy {

@@ -5,7 +5,7 @@ use jiff::civil::Date;
 use prescription::Settings;
 use quantity::PostoperativeDay;
 use wording::first_days::{SECTIONS, Section, Shape};
-use wording::{Argument, Messages, dates};
+use wording::{Argument, Language, Messages, dates};
 
 use crate::calls::{self, NoNumber, Numbers, Numbness};
 use crate::document::{Block, Document, ListMark, Reader, Size, Tone};
@@ -50,9 +50,22 @@ pub fn first_days_told(
 }
 
 /// The surgeon's own words about tablets, which stand first in their section.
+///
+/// Where they were not written in the language of the sheet they stand as they were written: nobody here translates a
+/// dose. [`is_untranslated`] tells.
 pub fn tablets(settings: &Settings, messages: &Messages) -> Option<String> {
-    let tablets = settings.paper.tablets.as_deref()?;
+    let paper = &settings.paper;
+    let tablets = match messages.language() {
+        Language::English => paper.tablets.as_deref(),
+        Language::Spanish => paper.tablets_es.as_deref().or(paper.tablets.as_deref()),
+    }?;
     Some(messages.text("handout-tablets-own", &[("tablets", tablets.into())]))
+}
+
+/// Whether the words about tablets stand on a sheet of this language in another one.
+pub fn is_untranslated(settings: &Settings, language: Language) -> bool {
+    let paper = &settings.paper;
+    language == Language::Spanish && paper.tablets.is_some() && paper.tablets_es.is_none()
 }
 
 /// A section of the sheet with its title and paragraphs, but those left out; the surgeon's own words about tablets

@@ -106,7 +106,10 @@ mod tests {
     fn a_height_is_told_in_centimeters_of_a_stature() {
         // The belly button at 0.602 of 1700 mm: 1023 mm, 40.3 inches.
         let [centimeters, inches] = above_floor(Degrees::whole(70), Millimeters::whole(1700)).expect("a place");
-        assert_eq!(format!("{centimeters:?} {inches:?}"), format!("{:?} {:?}", ("centimeters", Argument::from("102")), ("inches", Argument::from("40"))));
+        assert_eq!(
+            format!("{centimeters:?} {inches:?}"),
+            format!("{:?} {:?}", ("centimeters", Argument::from("102")), ("inches", Argument::from("40")))
+        );
         assert!(above_floor(Degrees::whole(10), Millimeters::whole(1700)).is_none());
     }
 

@@ -53,7 +53,7 @@ pub use document::{
     Band, Block, Cell, Column, Document, Fact, Field, ListMark, Print, Reader, Shade, Side, Size, SlingRun, StageRun,
     TickRow, Tone,
 };
-pub use first_days::{first_days, first_days_told, tablets};
+pub use first_days::{first_days, first_days_told, is_untranslated, tablets};
 pub use handout::handout;
 pub use letter::letter;
 pub use parts::{OnPaper, Onward, Part, Period, on_paper, parts};

@@ -23,6 +23,7 @@ pub fn schema() -> Value {
                     &[
                         ("size", one_of(["a4", "letter"].into_iter())),
                         ("tablets", text()),
+                        ("tablets_es", text()),
                         ("fever", one_of(["38.0 C", "38.3 C"].into_iter())),
                     ],
                 ),

@@ -35,6 +35,9 @@ pub fn run(arguments: &FirstDays) -> Outcome {
         SideWord::Right => Side::Right,
     };
     let messages = Messages::of(language);
+    if let Some(told) = papers::untranslated(&settings, language) {
+        inputs.sink.push(told);
+    }
     let document = match sheets::first_days(date, side, &settings, &messages) {
         Ok(document) => document,
         Err(missing) => {

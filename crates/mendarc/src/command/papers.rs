@@ -5,9 +5,9 @@ use std::path::Path;
 use diagnostic::{Diagnostic, Severity, Sink};
 use exchange::calendar::{Calendar, Subject, Visit, VisitTime, previous, uid};
 use jiff::civil::{Date, Time};
-use prescription::Case;
+use prescription::{Case, Settings};
 use sheets::{Desk, Document, NoNumber};
-use wording::Messages;
+use wording::{Language, Messages};
 
 use crate::desk::with_desk;
 use crate::folder::Folder;
@@ -70,6 +70,17 @@ fn laid_out(documents: &[(&'static str, Document)]) -> Vec<Result<Vec<u8>, Diagn
             documents.iter().map(|(name, document)| scope.spawn(move || pdf(name, document))).collect();
         let stopped = || Err(Diagnostic::error("cannot-print", "a sheet was not finished"));
         threads.into_iter().map(|thread| thread.join().unwrap_or_else(|_| stopped())).collect()
+    })
+}
+
+/// What to say where a patient would read of the tablets in a language that is not the sheet's.
+pub fn untranslated(settings: &Settings, language: Language) -> Option<Diagnostic> {
+    sheets::is_untranslated(settings, language).then(|| {
+        Diagnostic::warning(
+            "tablets-not-translated",
+            "the tablets stand on the Spanish sheet as they were written, in another language",
+        )
+        .help("write them in Spanish as well: tablets_es = \"…\" under [paper]")
     })
 }
 

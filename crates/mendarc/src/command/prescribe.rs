@@ -55,6 +55,9 @@ pub fn run(arguments: &Prescribe) -> Outcome {
     {
         inputs.sink.push(papers::no_number(missing, "no handout"));
     }
+    if let Some(told) = arguments.out.as_ref().and_then(|_| papers::untranslated(&settings, language)) {
+        inputs.sink.push(told);
+    }
     let mut document = json::Prescription::new(&issued, &shelf, hash, inputs.sink.found(), &inputs.sources);
     if let Some(folder) = &arguments.out {
         let text = match serde_json::to_string_pretty(&document) {

@@ -131,3 +131,27 @@ fn evidence_of(value: &Value, topics: &mut BTreeSet<String>) {
         _ => {}
     }
 }
+
+#[test]
+fn tablets_in_another_language_than_the_sheet_are_told_and_never_translated() {
+    let files = crate::runs::Written::new();
+    let numbers = "[contact]\nday = \"555-0100\"\nnight = \"555-0101\"\n[paper]\ntablets = \"One white tablet at 8\"\n";
+    let one = files.file("one.toml", numbers);
+    let both = files.file("both.toml", format!("{numbers}tablets_es = \"Una pastilla blanca a las 8\"\n"));
+    let run = |settings: &str, language: &str| {
+        let arguments =
+            ["first-days", "--date", "2026-03-02", "--side", "left", "--settings", settings, "--language", language];
+        crate::runs::mendarc(&[&arguments[..], &["--json"]].concat())
+    };
+    for (settings, language, warned, told) in [
+        (&one, "en", 0, "One white tablet at 8"),
+        (&one, "es", 1, "One white tablet at 8"),
+        (&both, "en", 0, "One white tablet at 8"),
+        (&both, "es", 0, "Una pastilla blanca a las 8"),
+    ] {
+        let run = run(settings, language);
+        assert_eq!((run.status, run.codes("warning").len()), (0, warned), "{language}: {}", run.stdout);
+        assert!(run.stdout.contains(told), "{language}: {}", run.stdout);
+        assert_eq!(run.stdout.contains("white tablet"), told.starts_with("One"), "{language}");
+    }
+}
