@@ -172,22 +172,23 @@ impl Hold {
 
     fn upper_arm(&self, angles: &Angles<'_>) -> Shoulder {
         let degrees = |movement| angles.of(movement).unwrap_or(Angle::ZERO);
-        let raised = |plane, elevation| Shoulder { plane, elevation, outward: Angle::ZERO };
-        let blade = of(ids::SCAPULAR_PLANE_FORWARD);
         match self.upper_arm {
             UpperArm::Hanging => Shoulder::HANGING,
-            UpperArm::Resting => raised(blade, of(ids::POSE_ARM_RESTING)),
-            UpperArm::ForwardElevation => raised(AHEAD, degrees(Movement::ForwardElevation)),
-            UpperArm::ScapularPlaneElevation => raised(blade, degrees(Movement::ScapularPlaneElevation)),
-            UpperArm::Abduction => raised(Angle::ZERO, degrees(Movement::Abduction)),
-            UpperArm::Extension => raised(-AHEAD, degrees(Movement::Extension)),
+            UpperArm::Resting => Shoulder::raised_in_the_scapular_plane(of(ids::POSE_ARM_RESTING)),
+            UpperArm::ForwardElevation => Shoulder::raised_ahead(degrees(Movement::ForwardElevation)),
+            UpperArm::ScapularPlaneElevation => {
+                Shoulder::raised_in_the_scapular_plane(degrees(Movement::ScapularPlaneElevation))
+            }
+            UpperArm::Abduction => Shoulder::raised_to_the_side(degrees(Movement::Abduction)),
+            UpperArm::Extension => Shoulder::raised(-AHEAD, degrees(Movement::Extension)),
             UpperArm::HorizontalAdduction => {
                 let level = of(ids::POSE_ACROSS_WITHOUT_ELEVATION);
                 let elevation = angles.of(Movement::ForwardElevation).or_else(|| angles.of(Movement::Abduction));
-                raised(AHEAD + degrees(Movement::HorizontalAdduction), elevation.unwrap_or(level))
+                Shoulder::raised(AHEAD + degrees(Movement::HorizontalAdduction), elevation.unwrap_or(level))
             }
             UpperArm::BehindTheBack => {
-                raised(-AHEAD, angles.of(Movement::Extension).unwrap_or_else(|| of(ids::POSE_BEHIND_BACK_EXTENSION)))
+                let behind = || of(ids::POSE_BEHIND_BACK_EXTENSION);
+                Shoulder::raised(-AHEAD, angles.of(Movement::Extension).unwrap_or_else(behind))
             }
         }
     }

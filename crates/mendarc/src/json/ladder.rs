@@ -2,7 +2,7 @@
 
 use ::diagnostic::{Diagnostic as Found, Sources};
 use ::prescription::ladder::{Agreement, Rung, Step, agreement};
-use body::{Moments, SegmentTable, Spread};
+use body::{HangingArm, Moments, SegmentTable, Spread};
 use exercise::{Measured, NoLoad, Whose};
 use schemars::JsonSchema;
 use serde::Serialize;
@@ -26,12 +26,22 @@ pub struct Ladder<'a> {
     pub straight_level_arm_nm: Option<Range>,
     /// The same by the handbook's table of cadavers, kept as a check.
     pub straight_level_arm_check_nm: Option<f64>,
+    /// The straight arm that hangs loose; null where nobody in particular is asked about.
+    pub hanging_arm: Option<Hanging>,
     /// Lightest first; with a record each stage's exercises stand together.
     pub exercises: Vec<Exercise>,
     pub steps: Vec<SteepStep>,
     pub agreement: Vec<Agrees>,
     pub cautions: Vec<String>,
     pub diagnostics: Vec<Diagnostic>,
+}
+
+/// An arm that swings from the shoulder and that nothing drives.
+#[derive(Debug, Serialize, JsonSchema)]
+pub struct Hanging {
+    pub natural_period_s: Range,
+    /// Below the shoulder.
+    pub center_of_oscillation_cm: Range,
 }
 
 #[derive(Debug, Serialize, JsonSchema)]
@@ -148,6 +158,13 @@ pub fn document(told: &Told<'_>, shelf: &Shelf, found: &[Found], sources: &Sourc
         straight_level_arm_nm: level.map(range),
         straight_level_arm_check_nm: person.map(|person| {
             rounded(Moments::straight_level_arm(person.by(SegmentTable::Cadavers)).shoulder.newton_meters())
+        }),
+        hanging_arm: person.and_then(|person| {
+            let arms = || tables.iter().map(|table| HangingArm::of(person.by(*table), quantity::Kilograms::whole(0)));
+            Some(Hanging {
+                natural_period_s: range(Spread::of(arms().map(HangingArm::natural_period_s))?),
+                center_of_oscillation_cm: range(Spread::of(arms().map(|arm| arm.center_of_oscillation_m() * 100.0))?),
+            })
         }),
         exercises: told.rungs.iter().map(|rung| exercise(rung, shelf)).collect(),
         steps: told.steps.iter().map(step).collect(),

@@ -2,10 +2,11 @@
 
 use std::fmt::Write as _;
 
-use body::{Moments, SegmentTable, Spread};
+use body::{HangingArm, Moments, SegmentTable, Spread};
 use exercise::{Measured, Weight, Whose};
 use plan::Prescription;
 use prescription::ladder::{Agreement, Muscle, Rung, Step, agreement};
+use quantity::Kilograms;
 
 use crate::json::ladder::not_known;
 use crate::shelf::Shelf;
@@ -93,7 +94,8 @@ fn head(told: &Told<'_>) -> String {
     match told.whose {
         Whose::Known { person, tables } => {
             let level = |person: body::Person| Moments::straight_level_arm(person).shoulder.newton_meters();
-            let own = Spread::of(tables.iter().map(|table| level(person.by(*table)))).map_or_else(String::new, range);
+            let own = Spread::of(tables.iter().map(|table| level(person.by(*table))))
+                .map_or_else(String::new, |level| range(level, 1));
             say(&format!(
                 "{} cm, {} kg. The straight arm held level: {own} N·m, by the table of {}; by the table of cadavers, as a \
                  check, {:.1}. It grows in step with both: 1 % more of stature or of body mass is 1 % more. That arm counts \
@@ -102,6 +104,15 @@ fn head(told: &Told<'_>) -> String {
                 person.mass(),
                 names(tables),
                 level(person.by(SegmentTable::Cadavers))
+            ));
+            let arms = || tables.iter().map(|table| HangingArm::of(person.by(*table), Kilograms::whole(0)));
+            let told = |of: &dyn Fn(HangingArm) -> f64, places: usize| {
+                Spread::of(arms().map(of)).map_or_else(String::new, |spread| range(spread, places))
+            };
+            say(&format!(
+                "Hanging loose it swings to and fro in {} s, as a weight {} cm below the shoulder would.",
+                told(&HangingArm::natural_period_s, 2),
+                told(&|arm| arm.center_of_oscillation_m() * 100.0, 0)
             ));
         }
         Whose::Anybody(tables) => {
@@ -135,7 +146,9 @@ fn columns(page: &mut String, told: &Told<'_>, moments: Column) {
 
 fn line(page: &mut String, rung: &Rung<'_>, told: &Told<'_>, moments: Column, shelf: &Shelf) {
     let (times, moment) = match &rung.load {
-        Ok(load) => (format!("{:.2}", load.middle()), load.moment_nm().map_or_else(String::new, range)),
+        Ok(load) => {
+            (format!("{:.2}", load.middle()), load.moment_nm().map_or_else(String::new, |moment| range(moment, 1)))
+        }
         Err(_) => ("?".to_owned(), String::new()),
     };
     let moment = if moments == Column::Shown { format!("{moment:>12}  ") } else { "  ".to_owned() };
@@ -174,8 +187,8 @@ fn activity(measured: Measured) -> String {
 }
 
 /// One number where both ends print alike.
-fn range(spread: Spread) -> String {
-    let [least, most] = [format!("{:.1}", spread.least), format!("{:.1}", spread.most)];
+fn range(spread: Spread, places: usize) -> String {
+    let [least, most] = [spread.least, spread.most].map(|value| format!("{value:.places$}"));
     if least == most { most } else { format!("{least} to {most}") }
 }
 
