@@ -134,7 +134,7 @@ impl ClinicalReading {
         let plane = angles.plane_of_elevation().filter(|_| {
             elevation >= PLANE_TOLD_FROM && STRAIGHT_UP - elevation >= PLANE_TOLD_FROM
         });
-        let outward = (elevation <= TURN_TOLD_UNTIL).then(|| -angles.y_sum());
+        let outward = (elevation <= TURN_TOLD_UNTIL).then(|| Angle::ZERO - angles.y_sum());
         Self { elevation, plane: plane.map(|plane| (PlaneName::of(plane), plane)), outward }
     }
 

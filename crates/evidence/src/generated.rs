@@ -1648,7 +1648,7 @@ static TABLE: [Entry; 564] = [
         population: Some("men, 11 to 87 years, without complaints"),
         design: Some("active motion, in the study of a score"),
         sources: &["YIA"],
-        ..Entry::new("normal-abduction-active-men", "measurement", "usual active abduction, men of 11 to 87 years", Unit::Degrees, HowKnown::Abstract)
+        ..Entry::new("normal-abduction-active-men", "measurement", "usual abduction, active, men of 11 to 87 years", Unit::Degrees, HowKnown::Abstract)
     },
     Entry {
         value: Some(166.0),
@@ -1656,7 +1656,7 @@ static TABLE: [Entry; 564] = [
         population: Some("women, 11 to 87 years, without complaints"),
         design: Some("active motion, in the study of a score"),
         sources: &["YIA"],
-        ..Entry::new("normal-abduction-active-women", "measurement", "usual active abduction, women of 11 to 87 years", Unit::Degrees, HowKnown::Abstract)
+        ..Entry::new("normal-abduction-active-women", "measurement", "usual abduction, active, women of 11 to 87 years", Unit::Degrees, HowKnown::Abstract)
     },
     Entry {
         value: Some(168.0),
@@ -1864,7 +1864,7 @@ static TABLE: [Entry; 564] = [
         population: Some("men, 11 to 87 years, without complaints"),
         design: Some("active motion, in the study of a score"),
         sources: &["YIA"],
-        ..Entry::new("normal-external-rotation-active-men", "measurement", "usual active external rotation, men of 11 to 87 years", Unit::Degrees, HowKnown::Abstract)
+        ..Entry::new("normal-external-rotation-active-men", "measurement", "usual external rotation, active, men of 11 to 87 years", Unit::Degrees, HowKnown::Abstract)
     },
     Entry {
         value: Some(66.0),
@@ -1872,7 +1872,7 @@ static TABLE: [Entry; 564] = [
         population: Some("women, 11 to 87 years, without complaints"),
         design: Some("active motion, in the study of a score"),
         sources: &["YIA"],
-        ..Entry::new("normal-external-rotation-active-women", "measurement", "usual active external rotation, women of 11 to 87 years", Unit::Degrees, HowKnown::Abstract)
+        ..Entry::new("normal-external-rotation-active-women", "measurement", "usual external rotation, active, women of 11 to 87 years", Unit::Degrees, HowKnown::Abstract)
     },
     Entry {
         value: Some(84.0),
@@ -1931,7 +1931,7 @@ static TABLE: [Entry; 564] = [
         population: Some("men, 11 to 87 years, without complaints"),
         design: Some("active motion, in the study of a score"),
         sources: &["YIA"],
-        ..Entry::new("normal-forward-elevation-active-men", "measurement", "usual active forward elevation, men of 11 to 87 years", Unit::Degrees, HowKnown::Abstract)
+        ..Entry::new("normal-forward-elevation-active-men", "measurement", "usual forward elevation, active, men of 11 to 87 years", Unit::Degrees, HowKnown::Abstract)
     },
     Entry {
         value: Some(161.0),
@@ -1939,7 +1939,7 @@ static TABLE: [Entry; 564] = [
         population: Some("women, 11 to 87 years, without complaints"),
         design: Some("active motion, in the study of a score"),
         sources: &["YIA"],
-        ..Entry::new("normal-forward-elevation-active-women", "measurement", "usual active forward elevation, women of 11 to 87 years", Unit::Degrees, HowKnown::Abstract)
+        ..Entry::new("normal-forward-elevation-active-women", "measurement", "usual forward elevation, active, women of 11 to 87 years", Unit::Degrees, HowKnown::Abstract)
     },
     Entry {
         value: Some(156.0),
@@ -1970,8 +1970,8 @@ static TABLE: [Entry; 564] = [
     Entry {
         value: Some(150.0),
         sources: &["GONF"],
-        note: Some("Not what the handbook's table gives for the same reference; editions differ, and no reason is given."),
-        ..Entry::new("normal-forward-elevation-impairment-guide-retold", "measurement", "usual forward elevation, guide to rating impairment, as a teaching page retells it", Unit::Degrees, HowKnown::Read)
+        note: Some("Not the handbook's number for the same reference."),
+        ..Entry::new("normal-forward-elevation-impairment-guide-retold", "measurement", "usual forward elevation, guide to rating impairment, retold", Unit::Degrees, HowKnown::Read)
     },
     Entry {
         value: Some(167.0),
@@ -1986,8 +1986,8 @@ static TABLE: [Entry; 564] = [
         value: Some(166.0),
         spread: Some("SD 4.7"),
         sources: &["GONF"],
-        note: Some("Not what the handbook's table gives for the same reference; editions differ, and no reason is given."),
-        ..Entry::new("normal-forward-elevation-men-to-54-retold", "measurement", "usual forward elevation, men up to 54 years, as a teaching page retells it", Unit::Degrees, HowKnown::Read)
+        note: Some("Not the handbook's number for the same reference."),
+        ..Entry::new("normal-forward-elevation-men-to-54-retold", "measurement", "usual forward elevation, men up to 54 years, retold", Unit::Degrees, HowKnown::Read)
     },
     Entry {
         value: Some(180.0),
@@ -2000,8 +2000,8 @@ static TABLE: [Entry; 564] = [
         value: Some(167.0),
         spread: Some("SD 4.7"),
         sources: &["GONF"],
-        note: Some("Not what the handbook's table gives for the same reference; editions differ, and no reason is given."),
-        ..Entry::new("normal-forward-elevation-surgeons-handbook-retold", "measurement", "usual forward elevation, handbook of a society of surgeons, as a teaching page retells it", Unit::Degrees, HowKnown::Read)
+        note: Some("Not the handbook's number for the same reference."),
+        ..Entry::new("normal-forward-elevation-surgeons-handbook-retold", "measurement", "usual forward elevation, handbook of a society of surgeons, retold", Unit::Degrees, HowKnown::Read)
     },
     Entry {
         value: Some(188.0),
@@ -2018,7 +2018,7 @@ static TABLE: [Entry; 564] = [
         population: Some("men, 11 to 87 years, without complaints"),
         design: Some("active motion, in the study of a score"),
         sources: &["YIA"],
-        ..Entry::new("normal-internal-rotation-active-men", "measurement", "usual active internal rotation, men of 11 to 87 years", Unit::Degrees, HowKnown::Abstract)
+        ..Entry::new("normal-internal-rotation-active-men", "measurement", "usual internal rotation, active, men of 11 to 87 years", Unit::Degrees, HowKnown::Abstract)
     },
     Entry {
         value: Some(82.0),
@@ -2026,7 +2026,7 @@ static TABLE: [Entry; 564] = [
         population: Some("women, 11 to 87 years, without complaints"),
         design: Some("active motion, in the study of a score"),
         sources: &["YIA"],
-        ..Entry::new("normal-internal-rotation-active-women", "measurement", "usual active internal rotation, women of 11 to 87 years", Unit::Degrees, HowKnown::Abstract)
+        ..Entry::new("normal-internal-rotation-active-women", "measurement", "usual internal rotation, active, women of 11 to 87 years", Unit::Degrees, HowKnown::Abstract)
     },
     Entry {
         value: Some(49.0),
@@ -2273,7 +2273,7 @@ static TABLE: [Entry; 564] = [
         ..Entry::new("pose-behind-back-extension", "body", "upper arm behind the body in a reach up the back", Unit::Degrees, HowKnown::OwnChoice)
     },
     Entry {
-        value: Some(70.0),
+        value: Some(110.0),
         ..Entry::new("pose-behind-back-turn", "body", "inward turn in a reach up the back", Unit::Degrees, HowKnown::OwnChoice)
     },
     Entry {
@@ -4064,10 +4064,10 @@ pub mod ids {
     /// graft, tendon transfer, balloon, capsular reconstruction, fracture fixation and nerve injury have no shipped protocol: a statement.
     pub const NO_PROTOCOL_COVERS: &Entry = &TABLE[308];
 
-    /// usual active abduction, men of 11 to 87 years: 166 deg.
+    /// usual abduction, active, men of 11 to 87 years: 166 deg.
     pub const NORMAL_ABDUCTION_ACTIVE_MEN: &Entry = &TABLE[309];
 
-    /// usual active abduction, women of 11 to 87 years: 166 deg.
+    /// usual abduction, active, women of 11 to 87 years: 166 deg.
     pub const NORMAL_ABDUCTION_ACTIVE_WOMEN: &Entry = &TABLE[310];
 
     /// usual abduction, adults of 18 to 55 years: 168 deg.
@@ -4139,10 +4139,10 @@ pub mod ids {
     /// usual extension of the shoulder, women of 18 to 59 years: 70 deg.
     pub const NORMAL_EXTENSION_WOMEN_18_TO_59: &Entry = &TABLE[333];
 
-    /// usual active external rotation, men of 11 to 87 years: 63 deg.
+    /// usual external rotation, active, men of 11 to 87 years: 63 deg.
     pub const NORMAL_EXTERNAL_ROTATION_ACTIVE_MEN: &Entry = &TABLE[334];
 
-    /// usual active external rotation, women of 11 to 87 years: 66 deg.
+    /// usual external rotation, active, women of 11 to 87 years: 66 deg.
     pub const NORMAL_EXTERNAL_ROTATION_ACTIVE_WOMEN: &Entry = &TABLE[335];
 
     /// usual external rotation, adults of 18 to 55 years: 84 deg.
@@ -4163,10 +4163,10 @@ pub mod ids {
     /// usual external rotation, women of 18 to 59 years: 108 deg.
     pub const NORMAL_EXTERNAL_ROTATION_WOMEN_18_TO_59: &Entry = &TABLE[341];
 
-    /// usual active forward elevation, men of 11 to 87 years: 162 deg.
+    /// usual forward elevation, active, men of 11 to 87 years: 162 deg.
     pub const NORMAL_FORWARD_ELEVATION_ACTIVE_MEN: &Entry = &TABLE[342];
 
-    /// usual active forward elevation, women of 11 to 87 years: 161 deg.
+    /// usual forward elevation, active, women of 11 to 87 years: 161 deg.
     pub const NORMAL_FORWARD_ELEVATION_ACTIVE_WOMEN: &Entry = &TABLE[343];
 
     /// usual forward elevation, adults of 18 to 55 years: 156 deg.
@@ -4178,28 +4178,28 @@ pub mod ids {
     /// usual forward elevation, guide to rating impairment: 180 deg.
     pub const NORMAL_FORWARD_ELEVATION_IMPAIRMENT_GUIDE: &Entry = &TABLE[346];
 
-    /// usual forward elevation, guide to rating impairment, as a teaching page retells it: 150 deg.
+    /// usual forward elevation, guide to rating impairment, retold: 150 deg.
     pub const NORMAL_FORWARD_ELEVATION_IMPAIRMENT_GUIDE_RETOLD: &Entry = &TABLE[347];
 
     /// usual forward elevation, men up to 54 years: 167 deg.
     pub const NORMAL_FORWARD_ELEVATION_MEN_TO_54: &Entry = &TABLE[348];
 
-    /// usual forward elevation, men up to 54 years, as a teaching page retells it: 166 deg.
+    /// usual forward elevation, men up to 54 years, retold: 166 deg.
     pub const NORMAL_FORWARD_ELEVATION_MEN_TO_54_RETOLD: &Entry = &TABLE[349];
 
     /// usual forward elevation, handbook of a society of surgeons: 180 deg.
     pub const NORMAL_FORWARD_ELEVATION_SURGEONS_HANDBOOK: &Entry = &TABLE[350];
 
-    /// usual forward elevation, handbook of a society of surgeons, as a teaching page retells it: 167 deg.
+    /// usual forward elevation, handbook of a society of surgeons, retold: 167 deg.
     pub const NORMAL_FORWARD_ELEVATION_SURGEONS_HANDBOOK_RETOLD: &Entry = &TABLE[351];
 
     /// usual forward elevation, women of 18 to 59 years: 188 deg.
     pub const NORMAL_FORWARD_ELEVATION_WOMEN_18_TO_59: &Entry = &TABLE[352];
 
-    /// usual active internal rotation, men of 11 to 87 years: 79 deg.
+    /// usual internal rotation, active, men of 11 to 87 years: 79 deg.
     pub const NORMAL_INTERNAL_ROTATION_ACTIVE_MEN: &Entry = &TABLE[353];
 
-    /// usual active internal rotation, women of 11 to 87 years: 82 deg.
+    /// usual internal rotation, active, women of 11 to 87 years: 82 deg.
     pub const NORMAL_INTERNAL_ROTATION_ACTIVE_WOMEN: &Entry = &TABLE[354];
 
     /// usual internal rotation, adults of 18 to 55 years: 49 deg.
@@ -4310,7 +4310,7 @@ pub mod ids {
     /// upper arm behind the body in a reach up the back: 30 deg.
     pub const POSE_BEHIND_BACK_EXTENSION: &Entry = &TABLE[390];
 
-    /// inward turn in a reach up the back: 70 deg.
+    /// inward turn in a reach up the back: 110 deg.
     pub const POSE_BEHIND_BACK_TURN: &Entry = &TABLE[391];
 
     /// way of the shoulder blade forward, back or down: 10 deg.

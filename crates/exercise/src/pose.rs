@@ -124,7 +124,7 @@ impl Turn {
             Self::Outward => Movement::ExternalRotation,
             Self::Inward => Movement::InternalRotation,
             Self::RaisedOutward => Movement::AbductionWithExternalRotation,
-            Self::None | Self::OnTheBelly => return None,
+            Self::None | Self::OnTheBelly | Self::BehindTheBack => return None,
         })
     }
 }
@@ -201,6 +201,7 @@ impl Hold {
             Turn::Inward => -degrees(Movement::InternalRotation),
             Turn::RaisedOutward => degrees(Movement::AbductionWithExternalRotation),
             Turn::OnTheBelly => -of(ids::POSE_FOREARM_ON_BELLY),
+            Turn::BehindTheBack => -of(ids::POSE_BEHIND_BACK_TURN),
         }
     }
 

@@ -36,6 +36,7 @@ pub(crate) fn positions(
 /// One pose. What the end leaves out stays as at the start; what the start leaves out is at its rest.
 fn hold(mut table: Table<'_>, before: Option<&Hold>, demands: Option<&[Demand]>, sink: &mut Sink) -> Option<Hold> {
     let errors = sink.errors();
+    let table_span = table.span;
     let trunk = table.word("trunk", Trunk::WORDS, sink);
     let upper_arm = table.word("upper_arm", UpperArm::WORDS, sink);
     let turn = table.word("turn", Turn::WORDS, sink);
@@ -50,6 +51,15 @@ fn hold(mut table: Table<'_>, before: Option<&Hold>, demands: Option<&[Demand]>,
     }
     if let Some(word) = turn {
         has_demand(word.map(Turn::movement), demands, sink);
+    }
+    let behind = upper_arm.is_some_and(|word| word.value == UpperArm::BehindTheBack)
+        || turn.is_some_and(|word| word.value == Turn::BehindTheBack);
+    if behind && demands.is_some_and(|demands| !demands.iter().any(goes_behind_the_back)) {
+        sink.push(
+            Diagnostic::error("pose-without-demand", "nothing demands that the hand goes behind the back")
+                .at(table_span)
+                .help("add the demand, or choose a pose that needs none"),
+        );
     }
     if sink.errors() > errors {
         return None;
@@ -75,6 +85,10 @@ fn hold(mut table: Table<'_>, before: Option<&Hold>, demands: Option<&[Demand]>,
         fingers: fingers.map_or(before.fingers, |word| word.value),
         blade: blade.map_or(before.blade, |word| word.value),
     })
+}
+
+fn goes_behind_the_back(demand: &Demand) -> bool {
+    demand.key.joint == body::Joint::Shoulder && demand.key.movement == body::Movement::HandBehindBack
 }
 
 /// A pose that names a movement needs a demand that says how far.

@@ -35,6 +35,8 @@ body::words! {
         RaisedOutward = "abduction with external rotation",
         /// Turned inward until the forearm lies on the belly.
         OnTheBelly = "on the belly",
+        /// Turned inward until the forearm passes behind the body; only with a demand of the hand behind the back.
+        BehindTheBack = "behind the back",
     }
 }
 
