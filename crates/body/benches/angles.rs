@@ -17,7 +17,8 @@ fn matrices(decimals: i32) -> Vec<Matrix> {
         .map(|at| {
             // Steps that share no period with each other: no two matrices are alike.
             let angle = |step: f64, most: f64| Angle::from_degrees((at as f64 * step) % most);
-            let turn = Thoracohumeral::rotation(angle(137.507_764, 360.0), angle(1.618_034, 180.0), angle(53.131, 360.0));
+            let turn =
+                Thoracohumeral::rotation(angle(137.507_764, 360.0), angle(1.618_034, 180.0), angle(53.131, 360.0));
             Matrix::from_rows(turn.rows().map(|row| row.map(|entry| (entry * scale).round() / scale)))
         })
         .collect()

@@ -49,7 +49,7 @@ const COEFFICIENTS: [f64; TERMS] = coefficients();
 ///
 /// atan(FOLD s) = 2 Σ (−1)ᵏ pᵏ⁺ᵏ⁺¹ / (2k+1) T₂ₖ₊₁(s) with p = tan(π/16), because FOLD = 2p / (1 − p²).
 const fn coefficients() -> [f64; TERMS] {
-    const HALF_FOLD: f64 = 0.198_912_367_379_658_01; // not medical: the tangent of a sixteenth of half a turn
+    const HALF_FOLD: f64 = 0.198_912_367_379_658; // not medical: the tangent of a sixteenth of half a turn
     const DEGREE: usize = 2 * TERMS;
     let (mut before, mut now) = ([0.0; DEGREE], [0.0; DEGREE]);
     before[0] = 1.0;

@@ -132,11 +132,7 @@ impl Block {
             let [xx, yy, zz] = [series(xx, 0), series(yy, 1), series(zz, 2)];
             let [xy, yz, xz] = [series(xy, XY), series(yz, YZ), series(xz, XZ)];
             let step = |x: f64, y: f64, z: f64| {
-                [
-                    x + (x * xx + y * xy + z * xz),
-                    y + (x * xy + y * yy + z * yz),
-                    z + (x * xz + y * yz + z * zz),
-                ]
+                [x + (x * xx + y * xy + z * xz), y + (x * xy + y * yy + z * yz), z + (x * xz + y * yz + z * zz)]
             };
             let [_, b, _] = step(a, b, c);
             let [d, e, f] = step(d, e, f);

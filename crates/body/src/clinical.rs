@@ -131,9 +131,9 @@ impl ClinicalReading {
     /// `scapular-plane-forward`: common practice.
     pub fn of(angles: &Thoracohumeral) -> Self {
         let elevation = angles.elevation();
-        let plane = angles.plane_of_elevation().filter(|_| {
-            elevation >= PLANE_TOLD_FROM && STRAIGHT_UP - elevation >= PLANE_TOLD_FROM
-        });
+        let plane = angles
+            .plane_of_elevation()
+            .filter(|_| elevation >= PLANE_TOLD_FROM && STRAIGHT_UP - elevation >= PLANE_TOLD_FROM);
         let outward = (elevation <= TURN_TOLD_UNTIL).then(|| Angle::ZERO - angles.y_sum());
         Self { elevation, plane: plane.map(|plane| (PlaneName::of(plane), plane)), outward }
     }
@@ -281,7 +281,8 @@ mod tests {
 
     #[test]
     fn an_outward_turn_is_one_number_at_every_elevation() {
-        for (elevation, outward) in [(0.0, 30.0), (0.0, -40.0), (5.0, 30.0), (90.0, 90.0), (90.0, -70.0), (150.0, 20.0)] {
+        for (elevation, outward) in [(0.0, 30.0), (0.0, -40.0), (5.0, 30.0), (90.0, 90.0), (90.0, -70.0), (150.0, 20.0)]
+        {
             for plane in [0.0, 35.0, 90.0, -90.0] {
                 let held = Shoulder::raised(DEGREES(plane), DEGREES(elevation)).turned_outward(DEGREES(outward));
                 assert_eq!(whole(reading(held).outward), Some(outward as i64), "{plane} {elevation}");

@@ -132,7 +132,8 @@ impl Matrix {
             let next = (near + near.inverse().transpose()) * HALF;
             let moved = (next - near).abs();
             near = next;
-            let largest = [moved.x_axis, moved.y_axis, moved.z_axis].map(DVec3::max_element).into_iter().fold(0.0, f64::max);
+            let largest =
+                [moved.x_axis, moved.y_axis, moved.z_axis].map(DVec3::max_element).into_iter().fold(0.0, f64::max);
             if largest < SETTLED {
                 break;
             }

@@ -135,7 +135,11 @@ mod tests {
             let turns = [Rotation::about_x(small), Rotation::about_y(small), Rotation::about_z(small)];
             let moved = turns.map(|turn| Thoracohumeral::of(turn * humerus));
             let size = |of: &dyn Fn(&Thoracohumeral) -> Angle| {
-                moved.iter().map(|moved| ((of(moved) - of(&at)).radians() / small.radians()).powi(2)).sum::<f64>().sqrt()
+                moved
+                    .iter()
+                    .map(|moved| ((of(moved) - of(&at)).radians() / small.radians()).powi(2))
+                    .sum::<f64>()
+                    .sqrt()
             };
             let defined = |angle: Option<Angle>| angle.expect("away from both ends");
             let plane = size(&|of| defined(of.plane_of_elevation()));

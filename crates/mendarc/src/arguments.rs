@@ -43,6 +43,12 @@ pub enum Command {
         after_help = CAUTIONS
     )]
     May(May),
+    /// Read joint angles of the shoulder, by the standard and in a therapist's words, from a file of matrices
+    #[command(
+        before_help = "Examples:\n  mendarc angles examples/matrices.csv --side right\n  mendarc angles matrices.csv --side left --json\n\nThe first line is r11,r12,r13,r21,r22,r23,r31,r32,r33; each line after it is one matrix: the\nhumerus's axes (forward, up, right) in the thorax's, row by row.",
+        after_help = CAUTIONS
+    )]
+    Angles(Angles),
     /// Put the exercises in the order of what they ask the shoulder to hold against gravity
     #[command(
         before_help = "Examples:\n  mendarc ladder record.toml\n  mendarc ladder --stature-cm 175 --mass-kg 80 --sex male",
@@ -156,6 +162,19 @@ pub struct May {
     /// Name every activity
     #[arg(long)]
     pub list: bool,
+    /// Print one JSON document
+    #[arg(long)]
+    pub json: bool,
+}
+
+#[derive(Debug, Args)]
+pub struct Angles {
+    /// The file of matrices, of any size
+    #[arg(value_name = "MATRICES")]
+    pub matrices: PathBuf,
+    /// Whose arm; a left arm's raw data are mirrored
+    #[arg(long)]
+    pub side: Option<SideWord>,
     /// Print one JSON document
     #[arg(long)]
     pub json: bool,

@@ -4,6 +4,7 @@
 
 pub mod arguments;
 pub mod command;
+mod decimals;
 pub mod desk;
 pub mod explanations;
 pub mod files;

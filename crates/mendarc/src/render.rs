@@ -14,14 +14,20 @@ pub fn to_stderr(diagnostics: &[Diagnostic], sources: &Sources) {
     }
 }
 
+/// Writes a diagnostic of a place in a file that is not kept: the place is named, the line is not shown.
+pub fn to_stderr_at(diagnostic: &Diagnostic, file: &str, line: u64, column: usize) {
+    let title = level(diagnostic).primary_title(diagnostic.message.as_str()).id(diagnostic.code);
+    let mut origin = Origin::path(file).char_column(column);
+    if let Ok(line) = usize::try_from(line) {
+        origin = origin.line(line);
+    }
+    let text = finish(Group::with_title(title).element(origin), diagnostic, &Renderer::styled());
+    let _ = writeln!(anstream::stderr().lock(), "{text}\n");
+}
+
 /// One diagnostic as text.
 pub fn render(diagnostic: &Diagnostic, sources: &Sources, renderer: &Renderer) -> String {
-    let level = match diagnostic.severity {
-        Severity::Error => Level::ERROR,
-        Severity::Warning => Level::WARNING,
-        Severity::Question => Level::INFO.with_name("question"),
-        Severity::Note => Level::NOTE,
-    };
+    let level = level(diagnostic);
     let title = level.primary_title(diagnostic.message.as_str()).id(diagnostic.code);
     let mut group = Group::with_title(title);
     if let Some(span) = diagnostic.span
@@ -49,6 +55,15 @@ pub fn render(diagnostic: &Diagnostic, sources: &Sources, renderer: &Renderer) -
         group = group.element(snippet);
     }
     finish(group, diagnostic, renderer)
+}
+
+fn level(diagnostic: &Diagnostic) -> Level<'static> {
+    match diagnostic.severity {
+        Severity::Error => Level::ERROR,
+        Severity::Warning => Level::WARNING,
+        Severity::Question => Level::INFO.with_name("question"),
+        Severity::Note => Level::NOTE,
+    }
 }
 
 /// A longer line is named and not shown.

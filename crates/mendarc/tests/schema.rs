@@ -26,6 +26,11 @@ fn the_committed_schema_of_a_ladder_is_current() {
     is_current::<mendarc::json::ladder::Ladder<'static>>("ladder.schema.json");
 }
 
+#[test]
+fn the_committed_schema_of_angles_is_current() {
+    is_current::<mendarc::json::angles::Angles>("angles.schema.json");
+}
+
 #[track_caller]
 fn is_current<Document: JsonSchema>(name: &str) {
     // What is written, not what could be read: a key that may be left out is not required.

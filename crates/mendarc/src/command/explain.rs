@@ -2,6 +2,7 @@
 
 use std::fmt::Write as _;
 
+use body::UsualMotion;
 use diagnostic::Diagnostic;
 use document::nearest;
 use exercise::{Amount, Catalogue, Demand};
@@ -54,6 +55,7 @@ pub fn run(arguments: &Explain) -> Outcome {
     let explained = explanations::all(&mut inputs.sources, &mut inputs.sink);
     let wanted = arguments.topic.trim();
     let found = of_code(&explained, wanted)
+        .or_else(|| of_usual_range(wanted))
         .or_else(|| of_evidence(wanted))
         .or_else(|| of_rule(&shelf.library, wanted))
         .or_else(|| of_ground_rule(wanted))
@@ -102,6 +104,24 @@ fn of_evidence(id: &str) -> Option<Topic> {
         title: entry.what.to_owned(),
         paragraphs,
         evidence: vec![value(entry)],
+        ..Topic::default()
+    })
+}
+
+/// A usual range of motion, by any of its entries or by `normal-` and the motion: always with the other references.
+fn of_usual_range(id: &str) -> Option<Topic> {
+    let motion = UsualMotion::of_id(id)?;
+    let (least, most) = motion.disagreement();
+    let asked = motion.references().filter(|entry| entry.id == id);
+    let others = motion.references().filter(|entry| entry.id != id);
+    Some(Topic {
+        kind: "evidence",
+        title: format!("usual range of motion: {}", motion.name().replace('-', " ")),
+        paragraphs: vec![format!(
+            "By one reference or another it is {least} to {most} degrees. They disagree by age, sex and edition, and none \
+             is the right one: for one patient the other arm is the better reference. No number here is a limit."
+        )],
+        evidence: asked.chain(others).map(value).collect(),
         ..Topic::default()
     })
 }
@@ -375,6 +395,7 @@ fn demand(demand: &Demand) -> String {
 fn names(explained: &[Explanation], library: &Library, catalogue: &Catalogue) -> Vec<String> {
     let mut names: Vec<String> = explained.iter().map(|explanation| explanation.code.clone()).collect();
     names.extend(evidence::ENTRIES.iter().map(|entry| entry.id.to_owned()));
+    names.extend(UsualMotion::ALL.iter().map(|motion| format!("normal-{}", motion.name())));
     for family in &library.families {
         names.extend(family.rules().map(|(_, rule)| rule.id.clone()));
         names.extend(family.choices().map(|choice| choice.id.clone()));

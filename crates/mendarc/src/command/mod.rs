@@ -1,5 +1,6 @@
 //! What each command does.
 
+mod angles;
 mod check;
 mod compare;
 mod explain;
@@ -25,6 +26,7 @@ pub fn run() -> Outcome {
             Command::Prescribe(arguments) => prescribe::run(&arguments),
             Command::FirstDays(arguments) => first_days::run(&arguments),
             Command::May(arguments) => may::run(&arguments),
+            Command::Angles(arguments) => angles::run(&arguments),
             Command::Ladder(arguments) => ladder::run(&arguments),
             Command::Compare(arguments) => compare::run(&arguments),
             Command::Check(arguments) => check::run(&arguments),

@@ -1,5 +1,6 @@
 //! The documents that programs read; their shapes are the contract's.
 
+pub mod angles;
 pub mod check;
 pub mod comparison;
 mod diagnostics;

@@ -1,5 +1,6 @@
 //! The binary as a user meets it: exit statuses, documents, files, and what a changed line changes.
 
+mod angles;
 mod changes;
 mod check;
 mod codes;
