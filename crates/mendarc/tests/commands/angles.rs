@@ -271,7 +271,8 @@ fn a_table_is_read_by_a_therapist() {
 fn the_example_reads_as_what_it_was_made_of() {
     let run = mendarc(&["angles", "examples/matrices.csv", "--side", "right"]);
     assert_eq!((run.status, run.stderr.as_str()), (0, ""));
-    let said: Vec<&str> = run.stdout.lines().skip_while(|line| !line.contains("as a therapist")).skip(1).take(10).collect();
+    let said: Vec<&str> =
+        run.stdout.lines().skip_while(|line| !line.contains("as a therapist")).skip(1).take(10).collect();
     let expected = [
         "near the side, not turned",
         "near the side, turned outward 30",

@@ -78,7 +78,7 @@ fn a_mirrored_record_has_the_same_ladder() {
     let written = Written::new();
     let text = std::fs::read_to_string(crate::runs::root().join("examples/small-cuff.toml")).expect("an example");
     assert!(text.contains("side = \"right\""));
-    let left = written.file("left.toml", &text.replace("side = \"right\"", "side = \"left\""));
+    let left = written.file("left.toml", text.replace("side = \"right\"", "side = \"left\""));
     let of = |record: &str| mendarc(&["ladder", record, "--stature-cm", "170", "--mass-kg", "60", "--json"]).document();
     assert_eq!(of("examples/small-cuff.toml")["exercises"], of(&left)["exercises"]);
 }
@@ -104,7 +104,7 @@ fn absurd_people_are_refused_with_the_range() {
     let written = Written::new();
     let text = std::fs::read_to_string(crate::runs::root().join("examples/small-cuff.toml")).expect("an example");
     let record =
-        written.file("tall.toml", &text.replace("[patient]", "[patient]\nstature = \"17.5 cm\"\nmass = \"8 kg\""));
+        written.file("tall.toml", text.replace("[patient]", "[patient]\nstature = \"17.5 cm\"\nmass = \"8 kg\""));
     let run = mendarc(&["ladder", &record, "--json"]);
     assert_eq!((run.status, run.codes("error")), (1, vec!["out-of-range".to_owned(); 2]));
     assert!(run.document()["diagnostics"].as_array().expect("a list").iter().all(|found| found["line"].is_u64()));
