@@ -69,6 +69,7 @@ handout-sling-always = Wear the sling day and night, asleep too. Take it off onl
 handout-sling-weaning = Now wear the sling a little less each day. Start with one hour without it. Keep it on in a crowd, on the bus and when you sleep, until it is time to stop.
 handout-sling-none = You do not need the sling any more.
 handout-sling-numb = First keep it on until you can feel and move the whole arm.
+handout-sling-same = Take it off and put it on as in step { $step }.
 handout-sling-off-title = To take it off
 handout-sling-on-title = To put it on
 handout-sling-no-pillow = Does your sling have no pillow? Then let your forearm lie on your belly, and ask us.
@@ -260,6 +261,9 @@ handout-exercises-sling = Some moves need the sling off. Put it on again after.
 handout-exercises-numb = Is your arm still numb? Do not start yet. Keep it in the sling.
 handout-exercises-home = At home, stop where it says under End. That is a little less than the rule.
 handout-exercises-none = There are no exercises in this step.
+handout-exercise-same = You know this move: number { $number } of step { $step }. Do it the same way.
+handout-exercise-again = You know this move: number { $number } of step { $step }. Do it the same way. What counts now:
+handout-exercise-again-here = You know this move: number { $number } above. Do it the same way. What counts now:
 handout-exercise-start = Start
 handout-exercise-end = End
 handout-exercise-stop = Stop
@@ -318,6 +322,8 @@ handout-dose-therapist = Only with your therapist.
 
 handout-activities-title = May I …?
 handout-activities-intro = These answers hold for this step.
+handout-activities-changed = Here is what changes in this step. All else stays as in step { $step }.
+handout-activities-same = Nothing changes: the answers of step { $step } stay.
 handout-activities-yes = Yes
 handout-activities-from = From { $date }
 handout-activities-ask = Ask us first
@@ -354,7 +360,7 @@ handout-tablets-own = Your surgeon wrote: { $tablets }
 handout-fridge-title = For the fridge: { handout-side }
 handout-fridge-valid = Valid from { $from } until your surgeon’s office opens the next step. That is not before { $until }.
 handout-fridge-open-end = Valid from { $from } on
-handout-fridge-copy = Copy this page for each new week.
+handout-fridge-copy = Copy this page for each new week. Week from: ________
 handout-fridge-corner = Exercise
 handout-fridge-week = Week from: ________
 handout-fridge-tick = Tick a box each time. A box you missed stays empty.
@@ -363,4 +369,8 @@ handout-fridge-alt = A table to tick: exercises in rows, the days of a week in c
 handout-fridge-dose = { $times ->
     [1] once a day
    *[other] { $times } times a day
+}
+handout-fridge-dose-week = { $times ->
+    [1] once a day, { $days } days a week
+   *[other] { $times } times a day, { $days } days a week
 }

@@ -69,6 +69,7 @@ handout-sling-always = Lleve el cabestrillo día y noche, también al dormir. Qu
 handout-sling-weaning = Ahora lleve el cabestrillo un poco menos cada día. Empiece con una hora sin él. Déjeselo puesto entre mucha gente, en el autobús y al dormir. Hágalo así hasta el día de dejarlo.
 handout-sling-none = Ya no necesita el cabestrillo.
 handout-sling-numb = Primero, déjeselo puesto hasta que pueda sentir y mover todo el brazo.
+handout-sling-same = Quíteselo y póngaselo como en el paso { $step }.
 handout-sling-off-title = Para quitárselo
 handout-sling-on-title = Para ponérselo
 handout-sling-no-pillow = ¿Su cabestrillo no tiene almohada? Entonces deje descansar el antebrazo sobre el vientre y pregúntenos.
@@ -260,6 +261,9 @@ handout-exercises-sling = Algunos movimientos se hacen sin el cabestrillo. Póng
 handout-exercises-numb = ¿Sigue dormido el brazo? No empiece todavía. Déjelo en el cabestrillo.
 handout-exercises-home = En casa, pare donde indica «Final». Es un poco menos que la regla.
 handout-exercises-none = En este paso no hay ejercicios.
+handout-exercise-same = Ya conoce este movimiento: número { $number } del paso { $step }. Hágalo igual.
+handout-exercise-again = Ya conoce este movimiento: número { $number } del paso { $step }. Hágalo igual. Lo que vale ahora:
+handout-exercise-again-here = Ya conoce este movimiento: número { $number } de arriba. Hágalo igual. Lo que vale ahora:
 handout-exercise-start = Inicio
 handout-exercise-end = Final
 handout-exercise-stop = Pare
@@ -318,6 +322,8 @@ handout-dose-therapist = Solo con su terapeuta.
 
 handout-activities-title = ¿Puedo …?
 handout-activities-intro = Estas respuestas valen para este paso.
+handout-activities-changed = Aquí está lo que cambia en este paso. Todo lo demás sigue como en el paso { $step }.
+handout-activities-same = Nada cambia: valen las respuestas del paso { $step }.
 handout-activities-yes = Sí
 handout-activities-from = Desde el { $date }
 handout-activities-ask = Pregúntenos antes
@@ -354,7 +360,7 @@ handout-tablets-own = Su cirujano anotó: { $tablets }
 handout-fridge-title = Para la nevera: { handout-side }
 handout-fridge-valid = Vale desde el { $from } hasta que la consulta de su cirujano abra el próximo paso. Eso no será antes del { $until }.
 handout-fridge-open-end = Vale desde el { $from } en adelante
-handout-fridge-copy = Copie esta página para cada semana nueva.
+handout-fridge-copy = Copie esta página para cada semana nueva. Semana del: ________
 handout-fridge-corner = Ejercicio
 handout-fridge-week = Semana del: ________
 handout-fridge-tick = Marque una casilla cada vez. La casilla que se saltó queda vacía.
@@ -363,4 +369,8 @@ handout-fridge-alt = Una tabla para marcar: ejercicios en filas, los días de un
 handout-fridge-dose = { $times ->
     [1] una vez al día
    *[other] { $times } veces al día
+}
+handout-fridge-dose-week = { $times ->
+    [1] una vez al día, { $days } días a la semana
+   *[other] { $times } veces al día, { $days } días a la semana
 }

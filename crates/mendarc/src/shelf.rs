@@ -24,14 +24,6 @@ impl Shelf {
         Self { library, catalogue, messages: Messages::english() }
     }
 
-    /// What the repetitions of an exercise count: "times" where its text says nothing else.
-    pub fn counted(&self, id: &str) -> String {
-        let entry = self.catalogue.get(id);
-        entry
-            .and_then(|entry| self.messages.attribute(&entry.message_id(), "counted"))
-            .unwrap_or_else(|| self.messages.text("prescription-times", &[]))
-    }
-
     /// The title of an entry of the catalogue.
     pub fn title(&self, id: &str) -> String {
         match self.catalogue.get(id) {

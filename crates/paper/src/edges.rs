@@ -90,13 +90,14 @@ fn no_word_is_too_long_for_its_place() {
     let mut band = sample::band(1);
     band.title = word.clone();
     band.mistakes = vec![word.clone()];
-    band.start.text = word.clone();
+    band.start = Some(sample::fact("Start", &word));
+    let again = sheets::Band { again: word.clone(), ..sample::band_again(0) };
     let blocks = vec![
         Block::Head { title: word[..300].to_owned(), subtitle: word.clone() },
         sample::paragraph(Tone::Lead, &word),
         Block::Brief { mark: sheets::ListMark::Dont, items: vec![word.clone(), word.clone()] },
         Block::Fields { columns: 2, fields: vec![sample::field(&word, &word, "")] },
-        Block::Bands { bands: vec![band] },
+        Block::Bands { bands: vec![band, again] },
     ];
     check(&sample::sheet(Reader::Patient, Size::A4, blocks));
 }

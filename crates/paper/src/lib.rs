@@ -34,17 +34,40 @@ const REMEMBERED: usize = 2;
 /// - [`Failure::NoGlyph`]: a text has signs that no face holds; nothing is printed.
 /// - [`Failure::Layout`], [`Failure::Export`]: a fault of the templates.
 pub fn pdf(document: &Document) -> Result<Vec<u8>, Failure> {
-    let mut json = serde_json::to_value(document).map_err(Failure::Document)?;
-    plain::prepare(&mut json)?;
-    let json = json.to_string();
+    let json = data(document)?;
     let sheet = Sheet::new(json.clone());
     let printed = print(&sheet, json);
     comemo::evict(REMEMBERED);
     printed
 }
 
+/// How many pages a document takes.
+///
+/// # Example
+/// The blocks up to a signature take one page where the signature stands on the first.
+///
+/// # Errors
+/// Those of [`pdf`], but for export.
+pub fn page_count(document: &Document) -> Result<usize, Failure> {
+    let sheet = Sheet::new(data(document)?);
+    let count = laid_out(&sheet).map(|pages| pages.pages().len());
+    comemo::evict(REMEMBERED);
+    count
+}
+
+/// The document as the templates read it.
+fn data(document: &Document) -> Result<String, Failure> {
+    let mut json = serde_json::to_value(document).map_err(Failure::Document)?;
+    plain::prepare(&mut json)?;
+    Ok(json.to_string())
+}
+
+fn laid_out(sheet: &Sheet) -> Result<PagedDocument, Failure> {
+    typst::compile::<PagedDocument>(sheet).output.map_err(|faults| Failure::layout(sheet, &faults))
+}
+
 fn print(sheet: &Sheet, identifier: String) -> Result<Vec<u8>, Failure> {
-    let pages = typst::compile::<PagedDocument>(sheet).output.map_err(|faults| Failure::layout(sheet, &faults))?;
+    let pages = laid_out(sheet)?;
     let standards =
         PdfStandards::new(&[PdfStandard::Ua_1]).map_err(|fault| Failure::Export(fault.message().to_string()))?;
     let options = PdfOptions {

@@ -7,6 +7,7 @@ use prescription::{Answer, May};
 
 use crate::desk::Desk;
 use crate::document::{Block, Cell, Column, ListMark, Print, Shade, Tone};
+use crate::handout::step_number;
 use crate::parts::Part;
 use crate::texts::Texts;
 
@@ -74,6 +75,62 @@ fn of_activity(part: &Part<'_>, answers: &[Vec<May>], place: usize) -> Told {
 
 /// The table of what may be done and when, and the list of what has to wait.
 pub(crate) fn blocks(desk: &Desk<'_>, texts: &Texts<'_>, part: &Part<'_>, answers: &[Vec<May>]) -> Vec<Block> {
+    let told = on_paper(desk, part, answers).into_iter().filter(|(activity, _)| has_place(desk, part, activity));
+    // What has a way around it is named; the rest is told in a sentence.
+    let is_named = |message: &str| texts.messages.attribute(message, "until").is_some();
+    let (rows, waiting) = rows_and_waiting(desk, texts, told.collect(), is_named);
+    let mut blocks = vec![
+        texts.heading(1, "handout-activities-title"),
+        texts.paragraph(Tone::Plain, "handout-activities-intro", &[]),
+    ];
+    blocks.extend(table(texts, rows));
+    if !waiting.is_empty() {
+        blocks.extend(not_yet(texts, waiting));
+        blocks.push(texts.paragraph(Tone::Plain, "handout-activities-not-rest", &[]));
+    }
+    blocks
+}
+
+/// What is other in a part than at the end of the part before it, which stands in full before it.
+pub(crate) fn changes(
+    desk: &Desk<'_>,
+    texts: &Texts<'_>,
+    (before, earlier): (&Part<'_>, &[Vec<May>]),
+    (part, answers): (&Part<'_>, &[Vec<May>]),
+) -> Vec<Block> {
+    let at_the_end = |told: Told| if let Told::From(_) = told { Told::Yes } else { told };
+    let known = on_paper(desk, before, earlier);
+    let is_known = |activity: &str, told: Told| {
+        has_place(desk, before, activity)
+            && known.iter().any(|(other, earlier)| other == activity && at_the_end(*earlier) == told)
+    };
+    let is_told = |activity: &str, told: Told| has_place(desk, part, activity) || told == Told::NotYet;
+    let told = on_paper(desk, part, answers)
+        .into_iter()
+        .filter(|(activity, told)| !is_known(activity, *told) && is_told(activity, *told));
+    // What was allowed and is no more is named whatever it is.
+    let (rows, waiting) = rows_and_waiting(desk, texts, told.collect(), |_| true);
+    let id = match rows.is_empty() && waiting.is_empty() {
+        true => "handout-activities-same",
+        false => "handout-activities-changed",
+    };
+    let mut blocks =
+        vec![texts.heading(1, "handout-activities-title"), texts.paragraph(Tone::Plain, id, &[step_number(before)])];
+    blocks.extend(table(texts, rows));
+    if !waiting.is_empty() {
+        blocks.extend(not_yet(texts, waiting));
+    }
+    blocks
+}
+
+/// Whether a part speaks of an activity: with the sling on nothing is done where none is worn.
+fn has_place(desk: &Desk<'_>, part: &Part<'_>, activity: &str) -> bool {
+    let is_worn = part.periods.iter().any(|period| period.sling.wear != Wear::None);
+    is_worn || desk.catalogue.get(activity).is_none_or(|entry| entry.sling != SlingDuring::On)
+}
+
+/// What a part tells of each activity on paper.
+pub(crate) fn on_paper(desk: &Desk<'_>, part: &Part<'_>, answers: &[Vec<May>]) -> Vec<(String, Told)> {
     let mut told = told(desk, part, answers);
     // What only the surgeon's office can say is no question for today while a whole stage is still closed.
     if desk.prescription.stages.iter().any(|stage| !stage.opened) {
@@ -82,14 +139,20 @@ pub(crate) fn blocks(desk: &Desk<'_>, texts: &Texts<'_>, part: &Part<'_>, answer
         }
     }
     told.sort_by_key(|(_, told)| *told);
+    told
+}
+
+/// The rows of the table, and the names of what has to wait.
+fn rows_and_waiting(
+    desk: &Desk<'_>,
+    texts: &Texts<'_>,
+    told: Vec<(String, Told)>,
+    is_named: impl Fn(&str) -> bool,
+) -> (Vec<Vec<Cell>>, Vec<String>) {
     let mut rows = Vec::new();
     let mut waiting = Vec::new();
-    let has_sling = part.periods.iter().any(|period| period.sling.wear != Wear::None);
     for (activity, told) in &told {
         let Some(entry) = desk.catalogue.get(activity) else { continue };
-        if entry.sling == SlingDuring::On && !has_sling {
-            continue;
-        }
         let message = entry.message_id();
         let name = texts.get(&message);
         let answer = match told {
@@ -97,8 +160,7 @@ pub(crate) fn blocks(desk: &Desk<'_>, texts: &Texts<'_>, part: &Part<'_>, answer
             Told::From(date) => texts.with("handout-activities-from", &[("date", texts.date(*date).into())]),
             Told::Ask => texts.get("handout-activities-ask"),
             Told::NotYet => {
-                // What has a way around it is named; the rest is told in a sentence.
-                if texts.messages.attribute(&message, "until").is_some() {
+                if is_named(&message) {
                     waiting.push(name);
                 }
                 continue;
@@ -109,26 +171,25 @@ pub(crate) fn blocks(desk: &Desk<'_>, texts: &Texts<'_>, part: &Part<'_>, answer
         let cell = |text: String, strong: bool| Cell { text, span: 1, shade: Shade::None, strong };
         rows.push(vec![cell(name, false), cell(answer, true)]);
     }
-    let mut blocks = vec![
-        texts.heading(1, "handout-activities-title"),
-        texts.paragraph(Tone::Plain, "handout-activities-intro", &[]),
-    ];
-    if !rows.is_empty() {
-        blocks.push(Block::Table {
-            alt: texts.get("handout-activities-title"),
-            print: Print::Usual,
-            columns: vec![
-                Column { title: texts.get("handout-activities-what"), share: 3 },
-                Column { title: texts.get("handout-activities-answer"), share: 1 },
-            ],
-            rows,
-        });
-    }
-    if !waiting.is_empty() {
-        blocks.push(texts.heading(3, "handout-activities-not-title"));
-        blocks.push(texts.paragraph(Tone::Plain, "handout-activities-not", &[]));
-        blocks.push(Block::Brief { mark: ListMark::Dont, items: waiting });
-        blocks.push(texts.paragraph(Tone::Plain, "handout-activities-not-rest", &[]));
-    }
-    blocks
+    (rows, waiting)
+}
+
+fn table(texts: &Texts<'_>, rows: Vec<Vec<Cell>>) -> Option<Block> {
+    (!rows.is_empty()).then(|| Block::Table {
+        alt: texts.get("handout-activities-title"),
+        print: Print::Usual,
+        columns: vec![
+            Column { title: texts.get("handout-activities-what"), share: 3 },
+            Column { title: texts.get("handout-activities-answer"), share: 1 },
+        ],
+        rows,
+    })
+}
+
+fn not_yet(texts: &Texts<'_>, waiting: Vec<String>) -> [Block; 3] {
+    [
+        texts.heading(3, "handout-activities-not-title"),
+        texts.paragraph(Tone::Plain, "handout-activities-not", &[]),
+        Block::Brief { mark: ListMark::Dont, items: waiting },
+    ]
 }

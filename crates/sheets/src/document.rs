@@ -308,8 +308,10 @@ pub struct Band {
     pub purpose: String,
     /// From when until when, where that is not the whole stage; may be empty.
     pub dates: String,
-    /// How to start: the word and the sentence.
-    pub start: Fact,
+    /// That it is known already, and where it stands in full; empty where it stands here in full.
+    pub again: String,
+    /// How to start: the word and the sentence; none where it stands in full elsewhere.
+    pub start: Option<Fact>,
     /// Where it ends: the word and the sentence.
     pub end: Option<Fact>,
     /// The steps in order.
@@ -463,8 +465,9 @@ impl Block {
 
 impl Band {
     fn sentences(&self) -> impl Iterator<Item = &str> {
-        [&self.purpose, &self.start.text]
+        [&self.purpose, &self.again]
             .into_iter()
+            .chain(self.start.iter().map(|start| &start.text))
             .chain(&self.steps)
             .chain(self.end.iter().map(|end| &end.text))
             .chain([&self.dose])
@@ -475,8 +478,9 @@ impl Band {
     }
 
     fn texts(&self) -> impl Iterator<Item = &str> {
-        [&self.title, &self.purpose, &self.dates, &self.start.label, &self.start.text]
+        [&self.title, &self.purpose, &self.again, &self.dates]
             .into_iter()
+            .chain(self.start.iter().flat_map(|start| [&start.label, &start.text]))
             .chain(&self.steps)
             .chain(self.end.iter().flat_map(|end| [&end.label, &end.text]))
             .chain([&self.dose, &self.mistakes_title])

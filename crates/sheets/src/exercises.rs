@@ -43,9 +43,43 @@ fn is_same(a: &ExerciseLine, b: &ExerciseLine) -> bool {
     told(a) == told(b)
 }
 
-/// The bands of a part.
-pub(crate) fn bands(desk: &Desk<'_>, texts: &Texts<'_>, part: &Part<'_>) -> Vec<Band> {
-    runs(part).iter().filter_map(|run| band(desk, texts, part, run)).collect()
+/// The bands of the last of some parts; what stands in full in an earlier one, or earlier in the part, is not told
+/// again in full.
+pub(crate) fn bands(desk: &Desk<'_>, texts: &Texts<'_>, parts: &[Part<'_>]) -> Vec<Band> {
+    let Some((part, earlier)) = parts.split_last() else { return Vec::new() };
+    let known = |line: &ExerciseLine| {
+        earlier.iter().find_map(|part| {
+            let runs = runs(part);
+            let told = [("number", number_of(desk, &runs, &line.id)?.into()), ("step", counted(part.number).into())];
+            let is_same = runs.iter().filter(|run| run.line.id == line.id).all(|run| is_same(run.line, line));
+            Some(texts.with(if is_same { "handout-exercise-same" } else { "handout-exercise-again" }, &told))
+        })
+    };
+    let own = runs(part);
+    let of_run = |(order, run): (usize, &Run<'_>)| {
+        let again = known(run.line).or_else(|| {
+            let number = number_of(desk, &own[..order], &run.line.id)?;
+            Some(texts.with("handout-exercise-again-here", &[("number", number.into())]))
+        });
+        let band = band(desk, texts, part, run)?;
+        Some(match again {
+            Some(again) => {
+                Band { purpose: String::new(), again, start: None, steps: Vec::new(), mistakes: Vec::new(), ..band }
+            }
+            None => band,
+        })
+    };
+    own.iter().enumerate().filter_map(of_run).collect()
+}
+
+/// The number that the band of an exercise has among those of some runs, where it is one of them.
+fn number_of(desk: &Desk<'_>, runs: &[Run<'_>], id: &str) -> Option<u16> {
+    let mut bands = runs.iter().filter(|run| desk.catalogue.get(&run.line.id).is_some());
+    bands.position(|run| run.line.id == id).map(|place| counted(place + 1))
+}
+
+fn counted(number: usize) -> u16 {
+    u16::try_from(number).unwrap_or(u16::MAX)
 }
 
 fn band(desk: &Desk<'_>, texts: &Texts<'_>, part: &Part<'_>, run: &Run<'_>) -> Option<Band> {
@@ -62,7 +96,8 @@ fn band(desk: &Desk<'_>, texts: &Texts<'_>, part: &Part<'_>, run: &Run<'_>) -> O
         title: title.clone(),
         purpose: attribute("purpose").unwrap_or_default(),
         dates: dates(texts, part, run),
-        start: texts.fact("handout-exercise-start", attribute("start").unwrap_or_default()),
+        again: String::new(),
+        start: Some(texts.fact("handout-exercise-start", attribute("start").unwrap_or_default())),
         end: reach(texts, entry, run.line).map(|text| texts.fact("handout-exercise-end", text)),
         steps: numbered("step-"),
         dose: dose(desk, texts, run.line),

@@ -36,24 +36,58 @@ pub(crate) fn told(
     told
 }
 
-/// Everything the texts of the sheet are told, for those who lay it out by themselves; nothing of a missing number.
-pub fn first_days_told(
+/// A section of the sheet as text, for those who lay it out by themselves.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct SectionText {
+    /// Its title.
+    pub title: String,
+    /// How its paragraphs stand.
+    pub shape: Shape,
+    /// The surgeon's own words, which stand first.
+    pub own: Option<String>,
+    /// Its paragraphs or points in order.
+    pub paragraphs: Vec<String>,
+}
+
+impl SectionText {
+    fn of(
+        section: &Section,
+        texts: &Texts<'_>,
+        settings: &Settings,
+        told: &[(&str, Argument<'_>)],
+        left_out: &[&str],
+    ) -> Self {
+        let is_of_tablets = section.title_id == "first-days-tablets-title";
+        let ids = section.paragraph_ids.iter().filter(|id| !left_out.contains(id));
+        Self {
+            title: texts.with(section.title_id, told),
+            shape: section.shape,
+            own: is_of_tablets.then(|| tablets(settings, texts.messages)).flatten(),
+            paragraphs: ids.map(|id| texts.with(id, told)).collect(),
+        }
+    }
+}
+
+/// Every section of the sheet in order, as text.
+///
+/// # Errors
+/// The number that is missing: no sheet goes out without both.
+pub fn first_days_sections(
     operated_on: Date,
     side: Side,
     settings: &Settings,
     messages: &Messages,
-) -> Vec<(&'static str, Argument<'static>)> {
-    let numbers = Numbers::of(settings);
-    let mut told = numbers.map_or_else(|_| Vec::new(), |numbers| told(operated_on, settings, numbers, messages));
-    told.push(("side", side.name().into()));
-    told
+) -> Result<Vec<SectionText>, NoNumber> {
+    let told = told(operated_on, settings, Numbers::of(settings)?, messages);
+    let texts = Texts { messages, side };
+    Ok(SECTIONS.iter().map(|section| SectionText::of(section, &texts, settings, &told, &[])).collect())
 }
 
 /// The surgeon's own words about tablets, which stand first in their section.
 ///
 /// Where they were not written in the language of the sheet they stand as they were written: nobody here translates a
 /// dose. [`is_untranslated`] tells.
-pub fn tablets(settings: &Settings, messages: &Messages) -> Option<String> {
+fn tablets(settings: &Settings, messages: &Messages) -> Option<String> {
     let paper = &settings.paper;
     let tablets = match messages.language() {
         Language::English => paper.tablets.as_deref(),
@@ -77,22 +111,16 @@ pub(crate) fn section(
     told: &[(&str, Argument<'_>)],
     left_out: &[&str],
 ) -> Vec<Block> {
-    let ids = || section.paragraph_ids.iter().filter(|id| !left_out.contains(id));
-    let mut paragraphs: Vec<Block> = Vec::new();
-    if section.title_id == "first-days-tablets-title"
-        && let Some(text) = tablets(settings, texts.messages)
-    {
-        paragraphs.push(Block::Paragraph { tone: Tone::Strong, text });
-    }
-    match section.shape {
+    let text = SectionText::of(section, texts, settings, told, left_out);
+    let mut blocks = vec![Block::Heading { level: 2, text: text.title }];
+    blocks.extend(text.own.map(|text| Block::Paragraph { tone: Tone::Strong, text }));
+    match text.shape {
         Shape::Paragraphs => {
-            paragraphs.extend(ids().map(|id| texts.paragraph(Tone::Plain, id, told)));
+            blocks.extend(text.paragraphs.into_iter().map(|text| Block::Paragraph { tone: Tone::Plain, text }));
         }
-        Shape::List => {
-            paragraphs.push(Block::List { mark: ListMark::Dot, items: ids().map(|id| texts.with(id, told)).collect() })
-        }
+        Shape::List => blocks.push(Block::List { mark: ListMark::Dot, items: text.paragraphs }),
     }
-    vec![Block::Together { blocks: std::iter::once(texts.heading(2, section.title_id)).chain(paragraphs).collect() }]
+    vec![Block::Together { blocks }]
 }
 
 /// What must not be done in the first days.

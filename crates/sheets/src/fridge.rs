@@ -1,5 +1,8 @@
 //! One sheet for each opened stage, to hang on the fridge.
 
+use plan::ExerciseLine;
+use wording::dates;
+
 use crate::desk::Desk;
 use crate::document::{Block, TickRow, Tone};
 use crate::exercises;
@@ -8,13 +11,15 @@ use crate::parts::Part;
 use crate::points::Points;
 use crate::sling;
 use crate::texts::Texts;
-use wording::dates;
 
 /// Of more exercises than these a day has one box each, so that the sheet stays a sheet.
 const MOST_ROWS_OF_EACH_TIME: usize = 5; // not medical: room on a page
 
 /// With more exercises than these the sheet leaves the rules to the first page.
 const MOST_ROWS_BESIDE_RULES: usize = 8; // not medical: room on a page
+
+/// Rules and rows of boxes that fit on a page together.
+const MOST_LINES: usize = 13; // not medical: room on a page
 
 /// The sheet of a part.
 pub(crate) fn sheet(desk: &Desk<'_>, texts: &Texts<'_>, part: &Part<'_>) -> Vec<Block> {
@@ -35,20 +40,25 @@ pub(crate) fn sheet(desk: &Desk<'_>, texts: &Texts<'_>, part: &Part<'_>) -> Vec<
     blocks.extend(sling::sentences(texts, part));
     let runs = exercises::runs(part);
     // With many exercises the rules stand on the first page alone, so that the table fits under a magnet.
-    if !not.is_empty() && runs.len() <= MOST_ROWS_BESIDE_RULES {
+    let has_rules = !not.is_empty() && runs.len() <= MOST_ROWS_BESIDE_RULES;
+    // A box for each time takes two rows of boxes.
+    let is_long = runs.len() > MOST_ROWS_OF_EACH_TIME || (has_rules && not.len() + 2 * runs.len() > MOST_LINES);
+    if has_rules {
         let title = texts.get("handout-not-title");
         blocks.push(Block::Callout { tone: Tone::Stop, title, text: Vec::new(), items: not });
     }
-    let is_long = runs.len() > MOST_ROWS_OF_EACH_TIME;
     let rows: Vec<TickRow> = runs
         .iter()
         .filter_map(|run| {
             let entry = desk.catalogue.get(&run.line.id)?;
             let dates = exercises::dates(texts, part, run);
-            let times = texts.with("handout-fridge-dose", &[("times", run.line.times_per_day.into())]);
             Some(TickRow {
                 label: texts.get(&entry.message_id()),
-                dose: if dates.is_empty() { times } else { dates },
+                dose: [dates, dose(texts, run.line)]
+                    .into_iter()
+                    .filter(|line| !line.is_empty())
+                    .collect::<Vec<_>>()
+                    .join("\n"),
                 boxes: if is_long { 1 } else { run.line.times_per_day },
             })
         })
@@ -57,10 +67,8 @@ pub(crate) fn sheet(desk: &Desk<'_>, texts: &Texts<'_>, part: &Part<'_>) -> Vec<
         let tick = if is_long { "handout-fridge-tick-day" } else { "handout-fridge-tick" };
         blocks.push(texts.paragraph(Tone::Plain, tick, &[]));
         let lasts = part.until().is_none_or(|(day, _)| day.count() > part.from_day().count() + DAYS_A_WEEK);
-        if lasts {
-            blocks.push(texts.paragraph(Tone::Plain, "handout-fridge-copy", &[]));
-        }
-        blocks.push(texts.paragraph(Tone::Plain, "handout-fridge-week", &[]));
+        let week = if lasts { "handout-fridge-copy" } else { "handout-fridge-week" };
+        blocks.push(texts.paragraph(Tone::Plain, week, &[]));
         blocks.push(Block::Ticks {
             alt: texts.get("handout-fridge-alt"),
             corner: texts.get("handout-fridge-corner"),
@@ -69,6 +77,15 @@ pub(crate) fn sheet(desk: &Desk<'_>, texts: &Texts<'_>, part: &Part<'_>) -> Vec<
         });
     }
     blocks
+}
+
+/// How often, and on how many days where that is not every day.
+fn dose(texts: &Texts<'_>, line: &ExerciseLine) -> String {
+    let times = ("times", line.times_per_day.into());
+    match line.days_per_week {
+        Some(days) => texts.with("handout-fridge-dose-week", &[times, ("days", days.into())]),
+        None => texts.with("handout-fridge-dose", &[times]),
+    }
 }
 
 const DAYS_A_WEEK: u16 = 7; // not medical: a week has seven days

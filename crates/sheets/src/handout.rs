@@ -2,6 +2,7 @@
 
 use body::{Joint, Key, Mode, Movement};
 use plan::{Allowed, Bound};
+use prescription::May;
 use wording::Argument;
 use wording::first_days::SECTIONS;
 
@@ -59,6 +60,7 @@ pub fn handout(desk: &Desk<'_>) -> Result<Document, NoNumber> {
         blocks.extend(first_nights(desk, &texts, parts, numbers));
     }
     let mut answers = desk.answers;
+    let mut before_answers: &[Vec<May>] = &[];
     for (order, part) in parts.iter().enumerate() {
         let (own, rest) = answers.split_at(part.periods.len().min(answers.len()));
         answers = rest;
@@ -66,8 +68,10 @@ pub fn handout(desk: &Desk<'_>) -> Result<Document, NoNumber> {
         if order > 0 {
             blocks.push(Block::PageBreak);
         }
-        let place = if order == 0 { Place::First(numbness) } else { Place::Later };
-        blocks.extend(step(desk, &texts, part, own, place));
+        let before = order.checked_sub(1).map(|before| (&parts[before], before_answers));
+        let place = before.map_or(Place::First(numbness), |(part, answers)| Place::After(part, answers));
+        blocks.extend(step(desk, &texts, &parts[..=order], own, place));
+        before_answers = own;
     }
     blocks.extend(visits(desk, &texts));
     blocks.push(texts.paragraph(Tone::Plain, "handout-care", &[]));
@@ -90,10 +94,11 @@ pub fn handout(desk: &Desk<'_>) -> Result<Document, NoNumber> {
 }
 
 /// Whether a step is the one that is open first; its rules stand on the first page.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-enum Place {
+#[derive(Debug, Clone, Copy)]
+enum Place<'p> {
     First(Numbness),
-    Later,
+    /// After a step that stands before it in full, with its answers.
+    After(&'p Part<'p>, &'p [Vec<May>]),
 }
 
 /// Whether the block may still work on a day.
@@ -270,15 +275,10 @@ fn first_nights(desk: &Desk<'_>, texts: &Texts<'_>, parts: &[Part<'_>], numbers:
 }
 
 /// A step in full: the sling, the exercises, what may be done.
-fn step(
-    desk: &Desk<'_>,
-    texts: &Texts<'_>,
-    part: &Part<'_>,
-    answers: &[Vec<prescription::May>],
-    place: Place,
-) -> Vec<Block> {
+fn step(desk: &Desk<'_>, texts: &Texts<'_>, parts: &[Part<'_>], answers: &[Vec<May>], place: Place<'_>) -> Vec<Block> {
+    let Some(part) = parts.last() else { return Vec::new() };
     let mut blocks = Vec::new();
-    if place == Place::Later {
+    if let Place::After(..) = place {
         blocks.push(Block::Heading { level: 1, text: step_title(texts, part) });
         let from = [("from", texts.date(part.from()).into())];
         blocks.push(texts.paragraph(Tone::Lead, "handout-later", &from));
@@ -287,11 +287,18 @@ fn step(
     blocks.push(texts.heading(1, "handout-sling-title"));
     blocks.extend(sling::sentences(texts, part));
     let begins_without = part.periods[0].sling.wear != plan::Wear::Always;
-    if place == Place::First(Numbness::Expected) && begins_without {
+    let is_numb = matches!(place, Place::First(Numbness::Expected));
+    if is_numb && begins_without {
         blocks.push(texts.paragraph(Tone::Strong, "handout-sling-numb", &[]));
     }
-    if part.periods.iter().any(|period| period.sling.wear == plan::Wear::Always) {
-        let position = part.periods[0].sling.position;
+    let position = part.periods[0].sling.position;
+    let is_as_before = |before: &Part<'_>| wears(before) && before.periods[0].sling.position == position;
+    if let Place::After(before, _) = place
+        && wears(part)
+        && is_as_before(before)
+    {
+        blocks.push(texts.paragraph(Tone::Plain, "handout-sling-same", &[step_number(before)]));
+    } else if wears(part) {
         blocks.push(texts.heading(3, "handout-sling-off-title"));
         blocks.push(Block::List { mark: ListMark::Number, items: care_steps(texts, "care-sling-off-hang") });
         blocks.push(texts.heading(3, "handout-sling-on-title"));
@@ -304,16 +311,16 @@ fn step(
         blocks.extend(ids.map(|id| texts.paragraph(Tone::Plain, id, &[])));
     }
     blocks.push(texts.heading(1, "handout-exercises-title"));
-    let bands = exercises::bands(desk, texts, part);
+    let bands = exercises::bands(desk, texts, parts);
     if bands.is_empty() {
         blocks.push(texts.paragraph(Tone::Plain, "handout-exercises-none", &[]));
     } else {
-        if place == Place::First(Numbness::Expected) {
+        if is_numb {
             blocks.push(texts.paragraph(Tone::Strong, "handout-exercises-numb", &[]));
         }
         let told = calls::told(desk.settings, desk.messages.language());
         blocks.push(texts.paragraph(Tone::Plain, "handout-exercises-how", &told));
-        if part.periods.iter().any(|period| period.sling.wear == plan::Wear::Always) {
+        if wears(part) {
             blocks.push(texts.paragraph(Tone::Plain, "handout-exercises-sling", &[]));
         }
         if part.periods.iter().flat_map(|period| period.exercises).any(|line| line.target.is_some()) {
@@ -324,8 +331,21 @@ fn step(
         blocks.push(texts.paragraph(Tone::Plain, "handout-no-pain", &[]));
         blocks.push(Block::Bands { bands });
     }
-    blocks.extend(activities::blocks(desk, texts, part, answers));
+    blocks.extend(match place {
+        Place::First(_) => activities::blocks(desk, texts, part, answers),
+        Place::After(before, earlier) => activities::changes(desk, texts, (before, earlier), (part, answers)),
+    });
     blocks
+}
+
+/// Whether the sling is worn at all times on any day of a part.
+fn wears(part: &Part<'_>) -> bool {
+    part.periods.iter().any(|period| period.sling.wear == plan::Wear::Always)
+}
+
+/// The number of a step, for a sentence that points to it.
+pub(crate) fn step_number(part: &Part<'_>) -> (&'static str, Argument<'static>) {
+    ("step", u16::try_from(part.number).unwrap_or(u16::MAX).into())
 }
 
 fn care_steps(texts: &Texts<'_>, pose: &str) -> Vec<String> {

@@ -9,7 +9,7 @@ use crate::letter_world::{Made, OPENED_TO_ACTIVE, PRACTICE, SMALL, World, world}
 use crate::texts::Texts;
 
 /// The first days of a staged plan with a go-back that lies far ahead, its later stages opened as well.
-const LATE_BACK: &str = concat!(
+pub(crate) const LATE_BACK: &str = concat!(
     include_str!("../../../examples/practice.toml"),
     "\n[[back]]\nstage = \"passive\"\nday = 120\nreason = \"new pain\"\n"
 );
@@ -18,7 +18,7 @@ fn printed(world: &World, made: &Made) -> Option<Document> {
     handout(&world.desk(made)).ok()
 }
 
-fn all(blocks: &[Block]) -> Vec<&Block> {
+pub(crate) fn all(blocks: &[Block]) -> Vec<&Block> {
     let mut found = Vec::new();
     for block in blocks {
         found.push(block);
@@ -122,8 +122,38 @@ fn paper_that_must_not_be_followed_on_says_so() {
 }
 
 /// Four stages opened at once, on the day of issue.
-fn opened_ahead(on: Date) -> String {
+pub(crate) fn opened_ahead(on: Date) -> String {
     ["passive", "assisted", "active", "strengthening"]
         .map(|stage| format!("[[opened]]\nstage = \"{stage}\"\non = {on}\nby = \"Dr. Imke Falk\"\n"))
         .concat()
+}
+
+/// A move that is not for every day has its days beside it on the sheet that has a box for each day.
+#[test]
+fn the_fridge_says_how_many_days_a_week() {
+    let (world, made) = world();
+    let (mut some, mut every) = (0, 0);
+    for made in made {
+        let desk = world.desk(made);
+        let Some(document) = printed(world, made) else { continue };
+        let mut rows = document.blocks.iter().filter_map(|block| match block {
+            Block::Ticks { rows, .. } => Some(rows),
+            _ => None,
+        });
+        for part in crate::parts::on_paper(&desk.parts(), made.issued_on).printed {
+            let runs = crate::exercises::runs(part);
+            if runs.is_empty() {
+                continue;
+            }
+            let rows = rows.next().expect("a sheet");
+            assert_eq!(rows.len(), runs.len(), "{}", made.name);
+            for (row, run) in rows.iter().zip(runs) {
+                let days = run.line.days_per_week.map(|days| format!("{days} days a week"));
+                assert_eq!(row.dose.contains("days a week"), days.is_some(), "{}: {}", made.name, row.label);
+                assert!(days.is_none_or(|days| row.dose.ends_with(&days)), "{}: {}", made.name, row.dose);
+                *(if run.line.days_per_week.is_some() { &mut some } else { &mut every }) += 1;
+            }
+        }
+    }
+    assert!(some > 5 && every > 50, "{some}, {every}");
 }

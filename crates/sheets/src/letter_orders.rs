@@ -19,15 +19,16 @@ const TO_FILL_IN: &str = "____________";
 /// Yes or no with a date, for what is not an exercise.
 pub(crate) fn permissions(desk: &Desk<'_>) -> Block {
     let (say, of, therapy) = (Texts::of_clinicians(desk), desk.prescription, &desk.settings.therapy);
+    // The longest texts get the widest columns, so that the table takes few lines of the first page.
     let orders = [
-        ("manual therapy", permission(desk, &say, therapy.manual_therapy)),
-        ("end-range stretch, shoulder", stretch(&say, of)),
-        ("pool", permission(desk, &say, therapy.pool)),
-        ("traction", permission(desk, &say, therapy.traction)),
-        ("therapy", frequency(&say, therapy)),
+        ("manual therapy", 2, permission(desk, &say, therapy.manual_therapy)),
+        ("end-range stretch, shoulder", 3, stretch(&say, of)), // not medical: a width
+        ("pool", 2, permission(desk, &say, therapy.pool)),
+        ("traction", 2, permission(desk, &say, therapy.traction)),
+        ("therapy", 3, frequency(&say, therapy)), // not medical: a width
     ];
-    let columns = orders.iter().map(|(title, _)| Column { title: (*title).into(), share: 1 }).collect();
-    let row = orders.into_iter().map(|(_, text)| plain(text)).collect();
+    let columns = orders.iter().map(|(title, share, _)| Column { title: (*title).into(), share: *share }).collect();
+    let row = orders.into_iter().map(|(.., text)| plain(text)).collect();
     Block::Table { alt: say.get("letter-orders-alt"), print: Print::Smaller, columns, rows: vec![row] }
 }
 

@@ -1,9 +1,21 @@
 //! Names of the record's keys and of movements as a surgeon says them, where a text carries the machine's.
 
-use body::ALL_KEYS;
+use std::sync::LazyLock;
+
+use body::{ALL_KEYS, Key, Position};
 
 /// Parts of a record that a path may begin with.
 const PARTS: [&str; 5] = ["patient.", "operation.", "other_arm.", "risk.", "surgeon."]; // not medical: how many there are
+
+/// Every key in every position, with its words; "active" is the beginning of "active-assisted": the longer name first.
+static KEYS: LazyLock<Vec<(String, String)>> = LazyLock::new(|| {
+    let positions = |key: &Key| Position::ALL.iter().map(|&position| key.in_position(position)).collect::<Vec<_>>();
+    let all = ALL_KEYS.iter().flat_map(positions);
+    let mut keys: Vec<_> = all.map(|key| (key.to_string(), plan::words::of_key(key))).collect();
+    keys.sort_by(|a, b| b.0.len().cmp(&a.0.len()).then_with(|| a.0.cmp(&b.0)));
+    keys.dedup();
+    keys
+});
 
 /// A text with every path of the record and every key in the words of the trade.
 ///
@@ -13,12 +25,10 @@ const PARTS: [&str; 5] = ["patient.", "operation.", "other_arm.", "risk.", "surg
 pub(crate) fn in_trade_words(text: &str) -> String {
     let mut told = with_paths(text);
     if told.contains('/') {
-        // "active" is the beginning of "active-assisted": the longer name first.
-        let mut keys: Vec<(String, String)> =
-            ALL_KEYS.iter().map(|&key| (key.to_string(), plan::words::of_key(key))).collect();
-        keys.sort_by_key(|(name, _)| std::cmp::Reverse(name.len()));
-        for (name, words) in keys {
-            told = told.replace(&name, &words);
+        for (name, words) in KEYS.iter() {
+            if told.contains(name) {
+                told = told.replace(name, words);
+            }
         }
     }
     told
@@ -86,5 +96,7 @@ mod tests {
             "shoulder/forward elevation/any/passive up to 90 degrees; elbow/flexion/any/active-assisted",
         );
         assert_eq!(told, "passive forward elevation up to 90 degrees; active-assisted flexion of the elbow");
+        assert_eq!(in_trade_words("shoulder/abduction/at side/isometric"), "isometric abduction (at side)");
+        assert_eq!(in_trade_words("whole arm/hand load/any/resisted"), "hand load");
     }
 }

@@ -38,6 +38,7 @@ mod surgeon_evidence;
 mod surgeon_exercises;
 mod surgeon_line;
 mod surgeon_lists;
+mod surgeon_questions;
 mod surgeon_record;
 mod surgeon_settings;
 mod texts;
@@ -53,15 +54,19 @@ pub use document::{
     Band, Block, Cell, Column, Document, Fact, Field, ListMark, Print, Reader, Shade, Side, Size, SlingRun, StageRun,
     TickRow, Tone,
 };
-pub use first_days::{first_days, first_days_told, is_untranslated, tablets};
+pub use first_days::{SectionText, first_days, first_days_sections, is_untranslated};
 pub use handout::handout;
 pub use letter::letter;
 pub use parts::{OnPaper, Onward, Part, Period, on_paper, parts};
 pub use points::{OtherArm, Point, Points};
 pub use surgeon::surgeon_page;
+pub use surgeon_exercises::{counted, exercise_line};
+pub use surgeon_questions::{completions, question_effect};
 pub use visits::of_patient as visits_of_patient;
 pub use work::work_note;
 
+#[cfg(test)]
+mod handout_again_tests;
 #[cfg(test)]
 mod handout_tests;
 #[cfg(test)]

@@ -1,6 +1,6 @@
 //! The surgeon's page: everything that is issued, with the reason of every line, above what is signed.
 
-use plan::{Prescription, Question};
+use plan::Prescription;
 
 use crate::desk::Desk;
 use crate::document::{Block, Document, ListMark, Tone};
@@ -13,7 +13,8 @@ use crate::limits_words::{on, short};
 use crate::reasons_list::ReasonsList;
 use crate::texts::Texts;
 use crate::{
-    sling_words, surgeon_evidence, surgeon_exercises, surgeon_line, surgeon_lists, surgeon_record, surgeon_settings,
+    sling_words, surgeon_evidence, surgeon_exercises, surgeon_line, surgeon_lists, surgeon_questions, surgeon_record,
+    surgeon_settings,
 };
 
 const KIND: Kind = Kind {
@@ -35,7 +36,7 @@ pub fn surgeon_page(desk: &Desk<'_>, sha256: &str) -> Document {
     let mut blocks = vec![head(desk, "surgeon-title"), who(desk)];
     let record = letter_done::facts(desk.record).into_iter().chain(surgeon_record::facts(desk.record));
     blocks.push(Block::Facts { rows: record.collect() });
-    blocks.extend(blocking(&say, of));
+    blocks.extend(surgeon_questions::blocking(&say, of));
     blocks.push(say.heading(2, "surgeon-why-title"));
     blocks.extend(why(&say, of, &mut reasons));
     blocks.extend(loosened(&say, of));
@@ -45,7 +46,7 @@ pub fn surgeon_page(desk: &Desk<'_>, sha256: &str) -> Document {
         none if none.is_empty() => say.paragraph(Tone::Plain, "surgeon-settings-none", &[]),
         items => Block::List { mark: ListMark::Dot, items },
     });
-    blocks.extend(questions(&say, of));
+    blocks.extend(surgeon_questions::limiting(&say, of));
     blocks.extend(listed(&say, "surgeon-cautions-title", of.cautions.clone()));
     blocks.push(say.heading(2, "surgeon-line-title"));
     blocks.push(surgeon_line::recovery_line(&say, desk));
@@ -103,26 +104,6 @@ fn who(desk: &Desk<'_>) -> Block {
     }
 }
 
-fn is_blocking(question: &Question) -> bool {
-    question.changes.is_empty()
-}
-
-/// What has to be answered before anything is signed.
-fn blocking(say: &Texts<'_>, of: &Prescription) -> Option<Block> {
-    let items: Vec<String> = of
-        .questions
-        .iter()
-        .filter(|question| is_blocking(question))
-        .map(|question| in_trade_words(&format!("{} ({})", question.text, question.path)))
-        .collect();
-    (!items.is_empty()).then(|| Block::Callout {
-        tone: Tone::Stop,
-        title: say.get("surgeon-blocked-title"),
-        text: Vec::new(),
-        items,
-    })
-}
-
 fn why(say: &Texts<'_>, of: &Prescription, reasons: &mut ReasonsList) -> Vec<Block> {
     let mut items: Vec<String> =
         of.protocol.why.iter().map(|reason| format!("{} (why: {})", reason.text, reasons.number(reason))).collect();
@@ -168,55 +149,6 @@ fn listed(say: &Texts<'_>, title: &str, items: Vec<String>) -> Vec<Block> {
     vec![say.heading(2, title), Block::List { mark: ListMark::Dot, items }]
 }
 
-/// Questions whose answer could change a limit, with what it could change.
-fn questions(say: &Texts<'_>, of: &Prescription) -> Vec<Block> {
-    let limiting: Vec<&Question> = of.questions.iter().filter(|question| !is_blocking(question)).collect();
-    let items = limiting
-        .iter()
-        .map(|question| in_trade_words(&format!("{} ({}): {}", question.text, question.path, effect(say, question))));
-    let items: Vec<String> = items.collect();
-    let count = ("count", of.completions.to_string().into());
-    let summary = match (limiting.len(), of.completions) {
-        (0, 1) => say.get("surgeon-questions-none"),
-        (0, _) => say.with("surgeon-questions-same", &[count]),
-        _ => say.with("surgeon-questions-compared", &[count]),
-    };
-    let mut blocks = vec![say.heading(2, "surgeon-questions-title")];
-    if !items.is_empty() {
-        blocks.push(Block::List { mark: ListMark::Dot, items });
-    }
-    blocks.push(Block::Paragraph { tone: Tone::Faint, text: summary });
-    blocks
-}
-
-/// What an answer could change: when the arm may be moved stands for the rest, else the weightiest change.
-fn effect(say: &Texts<'_>, question: &Question) -> String {
-    let told_first = ["shoulder/forward elevation/any/passive", "elbow/flexion/any/active"];
-    let most = told_first
-        .iter()
-        .find_map(|key| question.changes.iter().find(|change| change.key == *key))
-        .or_else(|| question.changes.first());
-    let Some(most) = most else { return String::new() };
-    let many = u16::try_from(question.changes.len()).unwrap_or(u16::MAX);
-    let key = body::Key::parse(&most.key).map_or_else(|_| format!("the {}", most.key), plan::words::of_key);
-    let mut told = vec![
-        ("count", many.into()),
-        ("key", key.into()),
-        ("from", most.from_day.count().to_string().into()),
-        ("until", most.until_day.count().saturating_sub(1).to_string().into()),
-    ];
-    // Between "no" and "free" lie as many degrees as a circle's half: nobody counts those.
-    let from_no_to_free = quantity::Degrees::whole(180); // not medical: how a change counts "free"
-    match most.degrees {
-        Some(degrees) if degrees == from_no_to_free => say.with("surgeon-question-effect-open", &told),
-        Some(degrees) => {
-            told.push(("degrees", degrees.to_string().into()));
-            say.with("surgeon-question-effect-degrees", &told)
-        }
-        None => say.with("surgeon-question-effect", &told),
-    }
-}
-
 /// What is taken on without a source, and the signature.
 fn signature(desk: &Desk<'_>, say: &Texts<'_>, sha256: &str) -> Vec<Block> {
     let of = desk.prescription;
@@ -230,7 +162,7 @@ fn signature(desk: &Desk<'_>, say: &Texts<'_>, sha256: &str) -> Vec<Block> {
         .map(|stage| format!("{} from {}", stage.title, on(stage.from, stage.from_day)))
         .collect();
     signed.push(Block::Facts { rows: vec![fact("Opened", opened.join("; ")), fact("SHA-256", in_groups(sha256))] });
-    if of.questions.iter().any(is_blocking) {
+    if of.questions.iter().any(surgeon_questions::is_blocking) {
         signed.push(say.paragraph(Tone::Stop, "surgeon-blocked", &[]));
     }
     let told = [("side", say.get("letter-side").into())];

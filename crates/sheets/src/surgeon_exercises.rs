@@ -1,9 +1,12 @@
 //! Exercises over time for clinicians: what is new, what ends, and what is left out.
 
+use exercise::Catalogue;
 use plan::{ExerciseLine, Prescription};
+use wording::Messages;
 
 use crate::desk::Desk;
 use crate::document::{Block, Cell, Column, Print};
+use crate::letter_words::in_trade_words;
 use crate::limits_table::plain;
 use crate::limits_words::{load, on};
 use crate::reasons_list::ReasonsList;
@@ -54,7 +57,7 @@ pub(crate) fn left_out(desk: &Desk<'_>, reasons: &mut ReasonsList) -> Option<Blo
             let cells = vec![
                 plain(title(desk, &dropped.id)),
                 plain(on(span.from, span.from_day)),
-                plain(with_replacement(desk, of, &dropped.id, &dropped.because)),
+                plain(in_trade_words(&with_replacement(desk, of, &dropped.id, &dropped.because))),
                 plain(reasons.refer(&dropped.reasons)),
             ];
             rows.push((cells, &dropped.id, &dropped.because));
@@ -93,9 +96,18 @@ pub(crate) fn title(desk: &Desk<'_>, id: &str) -> String {
     }
 }
 
-/// "Table slide, to 85°, 10 times, held 5 s, 3 times a day".
+/// An exercise of a desk as clinicians read it.
 pub(crate) fn dose(desk: &Desk<'_>, line: &ExerciseLine) -> String {
-    let mut parts = vec![title(desk, &line.id)];
+    exercise_line(line, desk.catalogue, Texts::of_clinicians(desk).messages)
+}
+
+/// An exercise with its dose in a line for clinicians: "Table slide, to 85°, 10 times, held 5 s, 3 times a day".
+///
+/// # Units and shape
+/// `messages` are English, as all that clinicians read. A load stands in kilograms and in whole pounds, rounded down.
+pub fn exercise_line(line: &ExerciseLine, catalogue: &Catalogue, messages: &Messages) -> String {
+    let entry = catalogue.get(&line.id);
+    let mut parts = vec![entry.map_or_else(|| line.id.clone(), |entry| messages.text(&entry.message_id(), &[]))];
     if let Some(target) = line.target {
         parts.push(format!("to {target}°"));
     } else if line.as_far_as_comfortable {
@@ -108,7 +120,7 @@ pub(crate) fn dose(desk: &Desk<'_>, line: &ExerciseLine) -> String {
     if line.sets > 1 {
         parts.push(format!("{} sets", line.sets));
     }
-    let counted = Texts::of_clinicians(desk).counted(desk.catalogue, &line.id);
+    let counted = counted(&line.id, catalogue, messages);
     parts.push(match line.repetitions_to {
         Some(to) => format!("{} to {to} {counted}", line.repetitions),
         None => format!("{} {counted}", line.repetitions),
@@ -127,4 +139,12 @@ pub(crate) fn dose(desk: &Desk<'_>, line: &ExerciseLine) -> String {
         parts.push("with a therapist".into());
     }
     parts.join(", ")
+}
+
+/// What the repetitions of an exercise count: "times" where its text says nothing else.
+pub fn counted(id: &str, catalogue: &Catalogue, messages: &Messages) -> String {
+    let entry = catalogue.get(id);
+    entry
+        .and_then(|entry| messages.attribute(&entry.message_id(), "counted"))
+        .unwrap_or_else(|| messages.text("prescription-times", &[]))
 }

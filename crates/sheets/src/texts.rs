@@ -1,7 +1,6 @@
 //! Short ways to the texts of a sheet.
 
 use body::Side;
-use exercise::Catalogue;
 use jiff::civil::Date;
 use wording::{Argument, Language, Messages, dates};
 
@@ -51,14 +50,6 @@ impl Texts<'_> {
     /// The operated side as a word.
     pub fn side_word(&self) -> document::Side {
         document::Side { side: self.side.name(), shown: self.get("handout-side") }
-    }
-
-    /// What the repetitions of an exercise count: "times" where its text says nothing else.
-    pub fn counted(&self, catalogue: &Catalogue, id: &str) -> String {
-        let entry = catalogue.get(id);
-        entry
-            .and_then(|entry| self.messages.attribute(&entry.message_id(), "counted"))
-            .unwrap_or_else(|| self.get("prescription-times"))
     }
 
     pub fn heading(&self, level: u8, id: &str) -> Block {

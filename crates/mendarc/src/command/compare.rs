@@ -243,7 +243,7 @@ fn questions(
         side: Some(issued.side.name()),
     };
     let limiting = questions.iter().filter(|question| !question.blocks_signing).count();
-    let note = view::completions(limiting, issued.completions);
+    let note = sheets::completions(limiting, issued.completions, &shelf.messages);
     let page = view::compare::questions(&head, &note, &questions, shelf);
     let json = Comparison::new("questions", head, None, note, true).with_questions(&questions, shelf);
     Some(Document { json, page })

@@ -5,7 +5,7 @@ use std::fmt::Write as _;
 use body::Side;
 use diagnostic::Diagnostic;
 use wording::Messages;
-use wording::first_days::{SECTIONS, Shape};
+use wording::first_days::Shape;
 
 use crate::arguments::{FirstDays, SideWord};
 use crate::command::inputs::Inputs;
@@ -38,8 +38,10 @@ pub fn run(arguments: &FirstDays) -> Outcome {
     if let Some(told) = papers::untranslated(&settings, language) {
         inputs.sink.push(told);
     }
-    let document = match sheets::first_days(date, side, &settings, &messages) {
-        Ok(document) => document,
+    let made = sheets::first_days(date, side, &settings, &messages)
+        .and_then(|document| Ok((document, sheets::first_days_sections(date, side, &settings, &messages)?)));
+    let (document, told) = match made {
+        Ok(made) => made,
         Err(missing) => {
             inputs.sink.push(papers::no_number(missing, "no sheet"));
             return inputs.fail(schema, arguments.json);
@@ -48,18 +50,12 @@ pub fn run(arguments: &FirstDays) -> Outcome {
     if inputs.sink.has_errors() {
         return inputs.fail(schema, arguments.json);
     }
-    let told = sheets::first_days_told(date, side, &settings, &messages);
-    let tablets =
-        |title: &str| (title == "first-days-tablets-title").then(|| sheets::tablets(&settings, &messages)).flatten();
-    let sections: Vec<json::SheetSection> = SECTIONS
-        .iter()
+    let sections: Vec<json::SheetSection> = told
+        .into_iter()
         .map(|section| json::SheetSection {
-            title: messages.text(section.title_id, &told),
+            title: section.title,
             list: section.shape == Shape::List,
-            paragraphs: tablets(section.title_id)
-                .into_iter()
-                .chain(section.paragraph_ids.iter().map(|id| messages.text(id, &told)))
-                .collect(),
+            paragraphs: section.own.into_iter().chain(section.paragraphs).collect(),
         })
         .collect();
     let text = sheet(&sections, &messages);

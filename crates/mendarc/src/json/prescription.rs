@@ -351,7 +351,7 @@ impl Prescription {
                 })
                 .collect(),
             completions: of.completions,
-            completions_note: crate::view::completions(limit_questions, of.completions),
+            completions_note: sheets::completions(limit_questions, of.completions, &shelf.messages),
             visits: of
                 .visits
                 .iter()
@@ -484,7 +484,7 @@ fn exercise(line: &ExerciseLine, shelf: &Shelf) -> Exercise {
         sets: line.sets,
         repetitions: line.repetitions,
         repetitions_to: line.repetitions_to,
-        counted: shelf.counted(&line.id),
+        counted: sheets::counted(&line.id, &shelf.catalogue, &shelf.messages),
         hold_s: line.hold_s,
         times_per_day: line.times_per_day,
         days_per_week: line.days_per_week,

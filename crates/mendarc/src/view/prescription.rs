@@ -20,7 +20,7 @@ pub fn page(of: &Prescription, shelf: &Shelf, why: bool) -> String {
     head(&mut page, of, why);
     recovery_line(&mut page, of);
     today(&mut page, of, shelf);
-    questions(&mut page, of);
+    questions(&mut page, of, shelf);
     sling(&mut page, of, why);
     limits(&mut page, of, why);
     exercises(&mut page, of, shelf, why);
@@ -190,7 +190,7 @@ fn today(page: &mut String, of: &Prescription, shelf: &Shelf) {
     }
 }
 
-fn questions(page: &mut String, of: &Prescription) {
+fn questions(page: &mut String, of: &Prescription, shelf: &Shelf) {
     section(page, "Questions");
     let blocking = of.questions.iter().filter(|question| question.changes.is_empty());
     for question in blocking {
@@ -199,26 +199,11 @@ fn questions(page: &mut String, of: &Prescription) {
     }
     let limiting: Vec<_> = of.questions.iter().filter(|question| !question.changes.is_empty()).collect();
     for question in &limiting {
-        // What a surgeon asks first: when may the arm be moved?
-        let told = ["shoulder/forward elevation/any/passive", "elbow/flexion/any/active"];
-        let most = told
-            .iter()
-            .find_map(|key| question.changes.iter().find(|change| change.key == *key))
-            .or_else(|| question.changes.iter().max_by_key(|change| change.degrees));
-        let effect = most.map_or(String::new(), |change| {
-            let degrees = change.degrees.map_or(String::new(), |degrees| format!(", by up to {degrees}°"));
-            format!(
-                "could change {} limits, such as {} on days {} to {}{degrees}",
-                question.changes.len(),
-                change.key,
-                change.from_day.count(),
-                change.until_day.count().saturating_sub(1),
-            )
-        });
+        let effect = sheets::question_effect(question, &shelf.messages);
         let _ = writeln!(page, "  {}", wrapped(&format!("{} ({})", question.text, question.path), WIDTH, "    "));
         let _ = writeln!(page, "    {}", paint(FAINT, &wrapped(&effect, WIDTH - 2, "    ")));
     }
-    let _ = writeln!(page, "  {}", super::completions(limiting.len(), of.completions));
+    let _ = writeln!(page, "  {}", sheets::completions(limiting.len(), of.completions, &shelf.messages));
 }
 
 fn sling(page: &mut String, of: &Prescription, why: bool) {
@@ -451,43 +436,9 @@ fn exercises(page: &mut String, of: &Prescription, shelf: &Shelf, why: bool) {
     }
 }
 
-/// "Table slide, to 85°, 10 times, held 5 s, 3 times a day".
+/// An exercise with its dose, as it stands on clinicians' paper.
 pub(super) fn exercise(line: &ExerciseLine, shelf: &Shelf) -> String {
-    let mut text = shelf.title(&line.id);
-    if let Some(target) = line.target {
-        let _ = write!(text, ", to {target}°");
-    } else if line.as_far_as_comfortable {
-        text.push_str(", as far as is comfortable");
-    }
-    if let Some(load) = line.load {
-        let _ = write!(text, ", at most {load} kg");
-    }
-    if line.sets > 1 {
-        let _ = write!(text, ", {} sets", line.sets);
-    }
-    let counted = shelf.counted(&line.id);
-    match line.repetitions_to {
-        Some(to) => {
-            let _ = write!(text, ", {} to {to} {counted}", line.repetitions);
-        }
-        None => {
-            let _ = write!(text, ", {} {counted}", line.repetitions);
-        }
-    }
-    if line.hold_s > 0 {
-        let _ = write!(text, ", held {} s", line.hold_s);
-    }
-    let _ = match line.times_per_day {
-        1 => write!(text, ", once a day"),
-        many => write!(text, ", {many} times a day"),
-    };
-    if let Some(days) = line.days_per_week {
-        let _ = write!(text, ", {days} days a week");
-    }
-    if line.supervised {
-        text.push_str(", with a therapist");
-    }
-    text
+    sheets::exercise_line(line, &shelf.catalogue, &shelf.messages)
 }
 
 fn gates(page: &mut String, of: &Prescription, why: bool) {

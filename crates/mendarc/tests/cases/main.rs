@@ -6,6 +6,8 @@
 mod dated;
 mod days;
 mod expect;
+#[cfg(feature = "paper")]
+mod first_page;
 mod found;
 mod judged;
 mod lines;

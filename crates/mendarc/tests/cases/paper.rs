@@ -1,13 +1,15 @@
 //! The sheets of every step of every story: easy to read, never looser than the limits, and silent about what is
 //! not opened.
 
+use body::Position;
 use diagnostic::Sink;
+use exercise::Entry;
 use jiff::ToSpan as _;
 use jiff::civil::Date;
 use plan::Allowed;
 use prescription::{Answer, Case};
 use quantity::PostoperativeDay;
-use sheets::{Desk, Document, Points, Told};
+use sheets::{Block, Desk, Document, Points, Told};
 use wording::{Ease, Language, Messages, dates};
 
 use crate::judged;
@@ -73,6 +75,7 @@ fn holds(name: &str, case: &Case<'_>, desk: &Desk<'_>, [english, spanish]: [&Mes
     every_text_is_there(name, &in_spanish);
     for letter in [sheets::letter(desk), sheets::surgeon_page(desk, "0"), sheets::work_note(desk)] {
         every_text_is_there(name, &letter);
+        clinicians_read_words(name, desk, &letter);
     }
     is_easy_to_read(name, &handout, &in_spanish, seen);
     nothing_unopened_has_a_date(name, desk, &handout, Language::English);
@@ -86,6 +89,46 @@ fn every_text_is_there(name: &str, document: &Document) {
     for text in document.texts() {
         assert!(!text.contains(['‹', '›', '$']), "{name}: {text}");
         assert!(!text.contains("{}") && !text.contains("{ }"), "{name}: {text}");
+    }
+}
+
+/// No path of a record, key of a limit or id of the catalogue reaches a clinician; the columns of rules and evidence,
+/// where a name is what `explain` asks for, are left out.
+fn clinicians_read_words(name: &str, desk: &Desk<'_>, document: &Document) {
+    // "push-up" is an id and a word.
+    let is_word = |entry: &&Entry| desk.messages.text(&entry.message_id(), &[]).eq_ignore_ascii_case(&entry.id);
+    let entries = desk.catalogue.entries().iter().filter(|entry| !is_word(entry));
+    let ids: Vec<&str> = entries.map(|entry| entry.id.as_str()).filter(|id| id.contains('-')).collect();
+    assert!(ids.len() > 50, "{}", ids.len());
+    let is_named = |column: &sheets::Column| ["reason (rule)", "id"].contains(&column.title.as_str());
+    let mut tables: Vec<&str> = Vec::new();
+    for block in &document.blocks {
+        let Block::Table { columns, rows, .. } = block else { continue };
+        for row in rows {
+            let mut place = 0;
+            for cell in row {
+                if columns.get(place).is_some_and(|column| !is_named(column)) {
+                    tables.push(&cell.text);
+                }
+                place += usize::from(cell.span);
+            }
+        }
+    }
+    let is_table = |block: &&Block| matches!(block, Block::Table { .. });
+    let blocks = document.blocks.iter().filter(|block| !is_table(block)).cloned().collect();
+    let others = Document { blocks, ..document.clone() };
+    for text in others.texts().into_iter().chain(tables) {
+        let letter = |at: Option<char>| at.is_some_and(char::is_alphanumeric);
+        for (at, _) in text.match_indices('_') {
+            let joins = letter(text[..at].chars().next_back()) && letter(text[at + 1..].chars().next());
+            assert!(!joins, "{name}: {text}");
+        }
+        for position in Position::ALL {
+            assert!(!text.contains(&format!("/{}/", position.name())), "{name}: {text}");
+        }
+        for word in text.split(|sign: char| !(sign.is_alphanumeric() || sign == '-')) {
+            assert!(!ids.contains(&word), "{name}: {word} in {text}");
+        }
     }
 }
 

@@ -50,7 +50,8 @@ pub fn band(order: usize) -> Band {
         title: ["Lift with the other hand", "Turn out with a stick", "Bend the elbow"][order % 3].into(),
         purpose: if order.is_multiple_of(2) { "It keeps the joint from getting stiff.".into() } else { String::new() },
         dates: if order % 3 == 1 { "From Mon 16 Mar 2026".into() } else { String::new() },
-        start: fact("Start", "Lie on your back. Hold the wrist of your sore arm with your good hand."),
+        again: String::new(),
+        start: Some(fact("Start", "Lie on your back. Hold the wrist of your sore arm with your good hand.")),
         end: Some(fact("End", "Stop when your hand is as high as your shoulder (85°). Never go past it.")),
         steps: texts(&[
             "Let the sore arm hang loose. Your good hand does all the work.",
@@ -67,6 +68,18 @@ pub fn band(order: usize) -> Band {
         ]),
         stop: fact("Stop", "Stop when it hurts more than before, or when your hand gets numb."),
         picture_alt: "A person on the back raises one arm with the other hand.".into(),
+    }
+}
+
+/// One exercise that stands in full elsewhere.
+pub fn band_again(order: usize) -> Band {
+    Band {
+        purpose: String::new(),
+        again: "You know this move: number 2 of step 1. Do it the same way. What counts now:".into(),
+        start: None,
+        steps: Vec::new(),
+        mistakes: Vec::new(),
+        ..band(order)
     }
 }
 
@@ -234,7 +247,7 @@ pub fn every_kind() -> Vec<Block> {
     blocks.extend([
         Block::PageBreak,
         heading(2, "Exercises"),
-        Block::Bands { bands: (0..3).map(band).collect() },
+        Block::Bands { bands: (0..3).map(band).chain([band_again(3), band_again(1)]).collect() },
         heading(1, "For the fridge"),
         ticks(),
         limits(),
