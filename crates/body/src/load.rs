@@ -198,11 +198,6 @@ impl Spread {
             most: spread.most.max(value),
         }))
     }
-
-    /// Halfway between.
-    pub const fn middle(self) -> f64 {
-        self.least + (self.most - self.least) / 2.0
-    }
 }
 
 fn horizontal(way: Vector) -> Moment {

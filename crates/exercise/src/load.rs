@@ -194,9 +194,19 @@ impl Load {
         Some(Spread { least: all.least * least, most: all.most * most })
     }
 
-    /// The middle of the ratio: what exercises are put in order by.
+    /// The one number of the ratio: what exercises are put in order by.
+    ///
+    /// # Method
+    /// By the heavier table where sex is not known, and the middle of the share that the arm's own muscles hold.
     pub fn middle(&self) -> f64 {
-        self.ratio().middle()
+        self.uncarried().most * middle_share(self.weight)
+    }
+
+    /// The one number of the moment, in newton meters, as [`Load::middle`] counts.
+    pub fn middle_nm(&self) -> Option<f64> {
+        let moments = self.by_table.iter().map(|of| of.moment.map(Moment::newton_meters));
+        let all = Spread::of(moments.collect::<Option<Vec<f64>>>()?)?;
+        Some(all.most * middle_share(self.weight))
     }
 }
 
@@ -210,6 +220,11 @@ fn share(weight: Weight) -> [f64; 2] {
         Weight::Shared => [part(assisted.low), part(assisted.high)],
         Weight::Carried => [0.0, 0.0],
     }
+}
+
+fn middle_share(weight: Weight) -> f64 {
+    let [least, most] = share(weight);
+    (least + most) / 2.0
 }
 
 /// Somebody in the middle of the accepted range; ratios of an empty hand are the same for everybody.

@@ -30,9 +30,14 @@ pub struct Rung<'c> {
 }
 
 impl Rung<'_> {
-    /// What it is put in order by; an unknown load counts as that of the empty hand, the least it can be.
+    /// Its load as a multiple of the own straight arm held level.
     pub fn middle(&self) -> Option<f64> {
         self.load.as_ref().ok().map(Load::middle)
+    }
+
+    /// What it is put in order by: newton meters of somebody known, else the multiple.
+    fn rank(&self) -> Option<f64> {
+        self.load.as_ref().ok().map(|load| load.middle_nm().unwrap_or_else(|| load.middle()))
     }
 }
 
@@ -179,7 +184,7 @@ fn is_heavier(rung: &Rung<'_>, than: &Rung<'_>) -> bool {
 }
 
 fn sort(rungs: &mut [Rung<'_>]) {
-    rungs.sort_by(|one, other| match (one.middle(), other.middle()) {
+    rungs.sort_by(|one, other| match (one.rank(), other.rank()) {
         (Some(one), Some(other)) => one.total_cmp(&other),
         (known, unknown) => unknown.is_some().cmp(&known.is_some()),
     });

@@ -67,7 +67,8 @@ pub struct Exercise {
     /// Whose muscles hold the arm: own, forearm, shared, carried.
     pub weight: Option<&'static str>,
     pub held_kg: Option<f64>,
-    /// The greatest gravitational moment at the shoulder that the arm's own muscles hold; the middle of its range.
+    /// The greatest gravitational moment at the shoulder that the arm's own muscles hold: by the heavier table where sex
+    /// is not known, and with the middle of what a helped arm may hold.
     pub peak_moment_nm: Option<f64>,
     pub peak_moment_range_nm: Option<Range>,
     /// The same as a multiple of the own straight arm held level.
@@ -184,11 +185,11 @@ fn exercise(rung: &Rung<'_>, shelf: &Shelf) -> Exercise {
         from_day: rung.from_day.map(quantity::PostoperativeDay::count),
         weight: rung.entry.positions.map(|positions| positions.weight.name()),
         held_kg: rung.held.map(quantity::Kilograms::number),
-        peak_moment_nm: moment.map(|moment| rounded(moment.middle())),
+        peak_moment_nm: load.and_then(exercise::Load::middle_nm).map(rounded),
         peak_moment_range_nm: moment.map(range),
         relative: load.map(|load| rounded(load.middle())),
         relative_range: load.map(|load| range(load.ratio())),
-        relative_uncarried: load.map(|load| rounded(load.uncarried().middle())),
+        relative_uncarried: load.map(|load| rounded(load.uncarried().most)),
         at_elevation_deg: load.map(|load| rounded(load.elevation.degrees())),
         not_known: rung.load.as_ref().err().map(|why| not_known(*why)),
         beyond_gravity: rung.entry.beyond_gravity().iter().map(|beyond| beyond.name()).collect(),

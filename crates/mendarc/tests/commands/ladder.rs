@@ -36,6 +36,11 @@ fn without_a_sex_both_tables_are_told() {
     assert_eq!(document["tables"], serde_json::json!(["men", "women"]));
     let level = &document["straight_level_arm_nm"];
     assert!(number(level, "low") < number(level, "high"), "{level}");
+    // An unknown sex counts as the heavier.
+    let full = exercises(&document).iter().find(|one| one["id"] == "forward-elevation").expect("in the catalogue");
+    assert!((number(full, "peak_moment_nm") - number(level, "high")).abs() < 0.002, "{full}");
+    let ranked: Vec<f64> = exercises(&document).iter().map(|one| number(one, "peak_moment_nm")).collect();
+    assert!(ranked.is_sorted(), "{ranked:?}");
 }
 
 #[test]
