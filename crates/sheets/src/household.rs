@@ -1,7 +1,7 @@
 //! Degrees and kilograms as a patient sees them.
 //!
-//! A word is only used where it says no more than the number: "no higher than your chest" stands for 82 to 89 degrees
-//! and never for 81. Heights are computed by [`body::Landmark`], as parts of stature.
+//! A word is only used where it says no more than the number: "no higher than your chest" stands for 85 to 89 degrees
+//! and never for 84. Heights are computed by [`body::Landmark`], as parts of stature.
 
 use body::Landmark;
 use evidence::{Entry, ids};
@@ -90,10 +90,10 @@ mod tests {
     #[test]
     fn a_word_never_says_more_than_the_degrees() {
         let at = |degrees| hand_height(Degrees::whole(degrees));
-        assert_eq!((at(29), at(30), at(44), at(45)), ("low", "thigh", "thigh", "hip"));
-        assert_eq!((at(59), at(60), at(81), at(82)), ("hip", "belly-button", "belly-button", "chest"));
-        assert_eq!((at(89), at(90), at(101), at(102)), ("chest", "shoulder", "shoulder", "chin"));
-        assert_eq!((at(112), at(113), at(123), at(124)), ("chin", "eyes", "eyes", "top-of-head"));
+        assert_eq!((at(29), at(30), at(45), at(46)), ("low", "thigh", "thigh", "hip"));
+        assert_eq!((at(67), at(68), at(84), at(85)), ("hip", "belly-button", "belly-button", "chest"));
+        assert_eq!((at(89), at(90), at(102), at(103)), ("chest", "shoulder", "shoulder", "chin"));
+        assert_eq!((at(113), at(114), at(123), at(124)), ("chin", "eyes", "eyes", "top-of-head"));
         let to = |degrees| forearm_direction(Degrees::whole(degrees));
         assert_eq!((to(-10), to(0), to(1), to(29), to(30)), ("across", "ahead", "a-little", "a-little", "a-third"));
         assert_eq!(
