@@ -149,7 +149,11 @@ impl ClinicalReading {
             PlaneName::Scapular => Movement::ScapularPlaneElevation,
             PlaneName::Ahead => Movement::ForwardElevation,
             PlaneName::Back => Movement::Extension,
-            PlaneName::Across => return Some((Movement::HorizontalAdduction, plane.abs() - STRAIGHT_AHEAD)),
+            PlaneName::Across => {
+                // Past the far side of the chest the plane goes on from 180 and does not come back.
+                let onward = if plane < Angle::ZERO { plane + FULL_TURN } else { plane };
+                return Some((Movement::HorizontalAdduction, onward - STRAIGHT_AHEAD));
+            }
             PlaneName::NearSide | PlaneName::NearAhead | PlaneName::BehindSide | PlaneName::BehindBack => return None,
         };
         Some((movement, self.elevation))
@@ -179,6 +183,7 @@ impl ClinicalReading {
     }
 }
 
+const FULL_TURN: Angle = Angle::from_degrees(360.0); // not medical: a full turn
 const STRAIGHT_UP: Angle = Angle::from_degrees(180.0); // not medical: half a turn
 
 /// Positions that are so far out to the side.
@@ -260,6 +265,8 @@ mod tests {
         assert_eq!(movement(Shoulder::raised(DEGREES(-90.0), DEGREES(40.0))), Some((Movement::Extension, 40)));
         let across = Shoulder::raised(DEGREES(125.0), DEGREES(90.0));
         assert_eq!(movement(across), Some((Movement::HorizontalAdduction, 35)));
+        let far_across = Shoulder::raised(DEGREES(189.0), DEGREES(90.0));
+        assert_eq!(movement(far_across), Some((Movement::HorizontalAdduction, 99)));
         assert_eq!(movement(Shoulder::raised(DEGREES(65.0), sixty)), None);
         assert_eq!(movement(Shoulder::raised(DEGREES(-45.0), sixty)), None);
     }

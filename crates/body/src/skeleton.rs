@@ -179,7 +179,14 @@ fn legs(posture: Posture) -> (LegJoints, LegJoints) {
         let shank = thigh * Rotation::about_z(-knee_bend);
         let knee = hip + thigh * -Vector::Y * ids::THIGH_LENGTH.number();
         let ankle = knee + shank * -Vector::Y * ids::SHANK_LENGTH.number();
-        let toe = ankle + shank * Vector::X * ids::FOOT_LENGTH.number();
+        let foot = match posture {
+            // Stretched out on the floor or the bed.
+            Posture::Kneeling | Posture::LyingOnTheFront => shank * -Vector::Y,
+            // Flat on the bed, pointing away from the head.
+            Posture::LyingOnTheBack => -Vector::Y,
+            _ => shank * Vector::X,
+        };
+        let toe = ankle + foot * ids::FOOT_LENGTH.number();
         LegJoints { hip: pelvis * hip, knee: pelvis * knee, ankle: pelvis * ankle, toe: pelvis * toe }
     };
     (right(1.0), right(-1.0))

@@ -41,6 +41,8 @@ body::words! {
         Effort = "effort without movement",
         /// The resistance of the other hand, or of a tester's.
         Hand = "resistance of a hand",
+        /// A weight that hangs from a straight arm: it pulls and does not turn.
+        Pull = "pull along the arm",
         /// Speed: throwing, catching, swinging.
         Speed = "speed",
     }
@@ -68,6 +70,13 @@ pub enum Whose<'t> {
         /// Stature and mass.
         person: Person,
         /// One table where sex is known, else those of men and women.
+        tables: &'t [SegmentTable],
+    },
+    /// Somebody whose body mass is known and whose stature is not: ratios, and no moments.
+    OfMass {
+        /// The body mass.
+        mass: Kilograms,
+        /// As above.
         tables: &'t [SegmentTable],
     },
     /// Nobody in particular, by these tables.
@@ -101,9 +110,11 @@ impl Entry {
         let held = held.filter(|held| *held > Kilograms::whole(0));
         let (person, tables) = match whose {
             Whose::Known { person, tables } => (person, tables),
+            // A ratio does not depend on stature; any will do.
+            Whose::OfMass { mass, tables } => (anybody(Some(mass)), tables),
             Whose::Anybody(_) if held.is_some() => return Err(NoLoad::MassUnknown),
             // Without anything in the hand neither stature nor mass changes a ratio; any will do.
-            Whose::Anybody(tables) => (anybody(), tables),
+            Whose::Anybody(tables) => (anybody(None), tables),
         };
         let in_hand = held.unwrap_or_default();
         let greatest = |person| {
@@ -149,6 +160,14 @@ impl Entry {
         }
         if self.purpose == Some(Purpose::ReturnToSport) {
             beyond.push(Beyond::Speed);
+        }
+        let hangs = self.positions.is_some_and(|positions| {
+            positions.start == positions.end
+                && positions.end.upper_arm == crate::UpperArm::Hanging
+                && positions.end.elbow == crate::Elbow::Straight
+        });
+        if hangs && self.heaviest_held().is_some() {
+            beyond.push(Beyond::Pull);
         }
         let holds_weight = self.demands.iter().any(|demand| demand.key.is_load());
         if beyond.is_empty() && !holds_weight && self.demands.iter().any(resists) {
@@ -227,11 +246,13 @@ fn middle_share(weight: Weight) -> f64 {
     (least + most) / 2.0
 }
 
-/// Somebody in the middle of the accepted range; ratios of an empty hand are the same for everybody.
-fn anybody() -> Person {
+/// Somebody in the middle of the accepted range; ratios of an empty hand are the same for everybody, and with something
+/// in it for everybody of one body mass.
+fn anybody(known: Option<Kilograms>) -> Person {
     let middle = |least: i32, most: i32| least + (most - least) / 2;
     let stature = middle(ids::STATURE_LEAST.millimeters().steps(), ids::STATURE_MOST.millimeters().steps());
     let mass = middle(ids::BODY_MASS_LEAST.kilograms().steps(), ids::BODY_MASS_MOST.kilograms().steps());
-    Person::new(quantity::Millimeters::from_steps(stature), Kilograms::from_steps(mass), SegmentTable::Men)
-        .expect("the middle of a range lies in it")
+    let mass = known.unwrap_or(Kilograms::from_steps(mass));
+    Person::new(quantity::Millimeters::from_steps(stature), mass, SegmentTable::Men)
+        .expect("the middle of a range lies in it, and a known mass was accepted before")
 }

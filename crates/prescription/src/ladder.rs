@@ -9,7 +9,7 @@ use body::{Key, SegmentTable};
 use exercise::{Amount, Catalogue, Demand, Entry, Kind, Load, NoLoad, Whose};
 use operative::{Record, Sex};
 use plan::{Allowed, Bound, ExerciseLine, LimitRow, Prescription, SpanOfDays};
-use quantity::{Degrees, Kilograms, PostoperativeDay};
+use quantity::{Degrees, Kilograms, Millimeters, PostoperativeDay};
 
 pub use agreement::{Agreement, Muscle, OutOfOrder, Why, agreement};
 pub use steps::{Step, steep_steps};
@@ -53,12 +53,21 @@ pub fn tables_of(sex: Option<Sex>) -> &'static [SegmentTable] {
 /// Whose arm a record tells of.
 pub fn whose(record: &Record) -> Whose<'static> {
     let tables = tables_of(record.sex());
-    let recorded = record.patient.stature.zip(record.patient.mass);
-    let person = recorded.and_then(|(stature, mass)| {
-        let first = tables.first().copied()?;
-        body::Person::new(stature.value, mass.value, first).ok()
-    });
-    person.map_or(Whose::Anybody(tables), |person| Whose::Known { person, tables })
+    let patient = &record.patient;
+    whose_of(patient.stature.map(|stature| stature.value), patient.mass.map(|mass| mass.value), tables)
+}
+
+/// Whose arm, as far as stature and body mass are known; both must have been accepted.
+pub fn whose_of<'t>(stature: Option<Millimeters>, mass: Option<Kilograms>, tables: &'t [SegmentTable]) -> Whose<'t> {
+    let person = stature
+        .zip(mass)
+        .zip(tables.first())
+        .and_then(|((stature, mass), first)| body::Person::new(stature, mass, *first).ok());
+    match (person, mass) {
+        (Some(person), _) => Whose::Known { person, tables },
+        (None, Some(mass)) => Whose::OfMass { mass, tables },
+        (None, None) => Whose::Anybody(tables),
+    }
 }
 
 /// The whole catalogue, lightest first, each exercise as far and as heavy as it goes when everything is free.

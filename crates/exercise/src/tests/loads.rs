@@ -58,10 +58,11 @@ fn what_gravity_does_not_tell_is_said() {
     let beyond = |id: &str| load_of(id, None).beyond;
     assert_eq!(beyond("band-external-rotation"), [Beyond::Band]);
     assert_eq!(beyond("push-up"), [Beyond::BodyWeight]);
+    assert_eq!(beyond("carry-walk"), [Beyond::Pull]);
     assert_eq!(beyond("isometric-abduction"), [Beyond::Effort]);
     assert_eq!(beyond("elbow-hand-resistance"), [Beyond::Hand]);
     assert_eq!(beyond("quick-band-rotation"), [Beyond::Band, Beyond::Speed]);
-    for id in ["forward-elevation", "full-can", "ball-squeeze", "pendulum", "carry-walk"] {
+    for id in ["forward-elevation", "full-can", "ball-squeeze", "pendulum", "biceps-curl"] {
         assert_eq!(beyond(id), [], "{id}");
     }
 }

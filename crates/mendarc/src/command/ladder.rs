@@ -1,6 +1,6 @@
 //! `mendarc ladder`.
 
-use body::{Person, PersonError};
+use body::PersonError;
 use diagnostic::Diagnostic;
 use exercise::Whose;
 use operative::{Record, Sex};
@@ -94,11 +94,7 @@ fn whose(arguments: &Ladder, record: Option<&Record>, inputs: &mut Inputs) -> Op
         None => record.and_then(Record::sex),
     };
     let tables = ladder::tables_of(sex);
-    let person = stature.zip(mass).zip(tables.first()).and_then(|((stature, mass), table)| {
-        // Both were accepted above or by the reader of the record.
-        Person::new(stature, mass, *table).ok()
-    });
-    Some(person.map_or(Whose::Anybody(tables), |person| Whose::Known { person, tables }))
+    Some(ladder::whose_of(stature, mass, tables))
 }
 
 fn accepted<Q>(option: &str, checked: Result<Q, PersonError>, inputs: &mut Inputs) -> Option<Q> {

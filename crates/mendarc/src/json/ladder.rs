@@ -145,7 +145,7 @@ pub struct Misplaced {
 pub fn document(told: &Told<'_>, shelf: &Shelf, found: &[Found], sources: &Sources) -> String {
     let (person, tables) = match told.whose {
         Whose::Known { person, tables } => (Some(person), tables),
-        Whose::Anybody(tables) => (None, tables),
+        Whose::OfMass { tables, .. } | Whose::Anybody(tables) => (None, tables),
     };
     let level = person.and_then(|person| {
         let of = |table: &SegmentTable| Moments::straight_level_arm(person.by(*table)).shoulder.newton_meters();

@@ -36,7 +36,7 @@ pub fn page(told: &Told<'_>, shelf: &Shelf) -> String {
     let mut page = head(told);
     let moments = match told.whose {
         Whose::Known { .. } => Column::Shown,
-        Whose::Anybody(_) => Column::LeftOut,
+        Whose::OfMass { .. } | Whose::Anybody(_) => Column::LeftOut,
     };
     match told.prescription {
         None => {
@@ -113,6 +113,13 @@ fn head(told: &Told<'_>) -> String {
                 "Hanging loose it swings to and fro in {} s, as a weight {} cm below the shoulder would.",
                 told(&HangingArm::natural_period_s, 2),
                 told(&|arm| arm.center_of_oscillation_m() * 100.0, 0)
+            ));
+        }
+        Whose::OfMass { mass, tables } => {
+            say(&format!(
+                "{mass} kg; the stature is not known, so there are no newton meters. The own straight arm held level counts \
+                 as 1, by the table of {}.",
+                names(tables)
             ));
         }
         Whose::Anybody(tables) => {

@@ -114,3 +114,20 @@ fn absurd_people_are_refused_with_the_range() {
     assert_eq!((run.status, run.codes("error")), (1, vec!["out-of-range".to_owned(); 2]));
     assert!(run.document()["diagnostics"].as_array().expect("a list").iter().all(|found| found["line"].is_u64()));
 }
+
+#[test]
+fn a_body_mass_alone_gives_ratios_with_a_weight_in_the_hand() {
+    let files = Written::new();
+    let text = std::fs::read_to_string(crate::runs::root().join("examples/small-cuff.toml")).expect("an example");
+    let light = files.file("light.toml", text.replace("[patient]", "[patient]\nmass = \"45 kg\""));
+    let both = files.file("both.toml", text.replace("[patient]", "[patient]\nmass = \"45 kg\"\nstature = \"152 cm\""));
+    let of = |record: &str| mendarc(&["ladder", record, "--json"]).document();
+    let (alone, with_stature) = (of(&light), of(&both));
+    assert!(alone["person"].is_null());
+    for (one, other) in exercises(&alone).iter().zip(exercises(&with_stature)) {
+        assert_eq!((&one["id"], &one["relative"]), (&other["id"], &other["relative"]));
+        assert!(one["peak_moment_nm"].is_null() && one["not_known"].is_null(), "{one}");
+    }
+    assert_eq!(alone["steps"], with_stature["steps"]);
+    assert!(!alone["steps"].as_array().expect("a list").is_empty());
+}

@@ -83,8 +83,6 @@ body::words! {
     Why {
         /// The weight is carried; the muscle was found to work all the same.
         Carried = "the arm's weight is carried, and the muscle works all the same",
-        /// What it works against is no weight.
-        NotWeight = "it works against more than weight",
         /// Turning lifts little and asks much of the cuff.
         Turning = "turning lifts only the forearm and works the cuff itself",
         /// The heavier one asks other muscles.
@@ -97,7 +95,8 @@ body::words! {
 /// For each muscle, how far the order by weight agrees with muscle activity.
 ///
 /// # Method
-/// Every pair of exercises that both have a number for their load and a measurement of the muscle. Two loads closer
+/// Every pair of exercises that both have a number for their load, ask nothing that gravity does not tell, and have a
+/// measurement of the muscle. Two loads closer
 /// than a twentieth of a level arm's count as the same. An exercise that stands in several stages counts once, in its
 /// heaviest form.
 pub fn agreement(rungs: &[Rung<'_>]) -> Vec<Agreement> {
@@ -106,7 +105,9 @@ pub fn agreement(rungs: &[Rung<'_>]) -> Vec<Agreement> {
 
 fn of_muscle(muscle: Muscle, rungs: &[Rung<'_>]) -> Agreement {
     let mut measured: Vec<(&Rung<'_>, f64, Measured)> = Vec::new();
-    for rung in rungs {
+    // What gravity does not tell is no small load: such an exercise can't be told from a lighter one.
+    let is_whole = |rung: &&Rung<'_>| rung.entry.beyond_gravity().iter().all(|beyond| *beyond == Beyond::Speed);
+    for rung in rungs.iter().filter(is_whole) {
         let (Some(load), Some(of_muscle)) = (rung.middle(), muscle.measured_in(rung.entry)) else { continue };
         match measured.iter_mut().find(|(known, ..)| known.entry.id == rung.entry.id) {
             None => measured.push((rung, load, of_muscle)),
@@ -160,10 +161,7 @@ fn why(lighter: &Rung<'_>, heavier: &Rung<'_>) -> Why {
             )
     });
     let asks_elbow = heavier.entry.target().is_some_and(|target| target.key.joint != Joint::Shoulder);
-    let more_than_weight = lighter.entry.beyond_gravity().iter().any(|beyond| !matches!(beyond, Beyond::Speed));
-    if more_than_weight {
-        Why::NotWeight
-    } else if weight == Some(Weight::Carried) {
+    if weight == Some(Weight::Carried) {
         Why::Carried
     } else if turns {
         Why::Turning
