@@ -56,7 +56,7 @@ impl Shoulder {
     fn between(first: Self, second: Self, share: f64) -> Self {
         let mix = |a: Angle, b: Angle| a + (b - a) * share;
         let outward = mix(first.outward, second.outward);
-        let opposite = (first.plane - second.plane).wrapped().abs() > OPPOSITE;
+        let opposite = (first.plane - second.plane).wrapped().abs() >= OPPOSITE;
         let [hangs_first, hangs_second] = [first, second].map(|shoulder| shoulder.elevation == Angle::ZERO);
         // From in front to behind the arm goes past the side of the body, not around it.
         let elevation = mix(first.elevation, if opposite { -second.elevation } else { second.elevation });
@@ -71,8 +71,11 @@ impl Shoulder {
     }
 }
 
-/// Planes further apart than this are one plane, before and behind the body.
-const OPPOSITE: Angle = Angle::from_degrees(179.999); // not medical: half a turn, rounded
+/// Planes at least this far apart are one plane, before and behind the body.
+///
+/// Between others the arm goes round the side. The border lies well below half a turn: a way that is nearly through
+/// the side of the body and one exactly through it must not differ by a swing around the body.
+const OPPOSITE: Angle = Angle::from_degrees(150.0); // not medical: which of two ways a drawn arm takes
 
 /// Movement of the shoulder blade.
 #[derive(Debug, Clone, Copy, PartialEq, Default)]
@@ -143,6 +146,20 @@ impl Arm {
         self.beyond_setting() * ids::SCAPULA_SHARE.number()
     }
 
+    /// The frame of the shoulder blade, in that of the thorax: X away from its face, Y along its inner border, Z toward
+    /// the shoulder.
+    ///
+    /// # Method
+    /// At rest it stands in the scapular plane; then it turns upward by the simple rhythm, and moves with the pose's own
+    /// [`Blade`]. Tilt and winging are left out.
+    ///
+    /// # Source
+    /// `scapular-plane-forward`, `scapula-setting`, `scapula-share`: common practice, no source. For drawings only.
+    pub fn scapula(&self) -> Rotation {
+        let forward = Angle::from_degrees(ids::SCAPULAR_PLANE_FORWARD.number()) + self.blade.forward;
+        Rotation::about_y(forward) * Rotation::about_x(-self.scapular_upward_rotation())
+    }
+
     /// How far the collarbone rises along with the humerus.
     ///
     /// # Source
@@ -151,9 +168,12 @@ impl Arm {
         self.beyond_setting() * ids::CLAVICLE_SHARE.number()
     }
 
+    /// Raising that the blade goes along with; toward straight back, where it does not, ever less of it.
     fn beyond_setting(&self) -> Angle {
-        let beyond = self.shoulder.elevation.degrees() - ids::SCAPULA_SETTING.number();
-        Angle::from_degrees(beyond.max(0.0))
+        let beyond = (self.shoulder.elevation.degrees() - ids::SCAPULA_SETTING.number()).max(0.0);
+        let plane = self.shoulder.plane;
+        let along = if plane.sin() < 0.0 { plane.cos().abs() } else { 1.0 };
+        Angle::from_degrees(beyond * along)
     }
 
     /// A place on the way from one hold to another; 0 is the first, 1 the second.

@@ -67,6 +67,7 @@ impl Shoulder {
 }
 
 const STRAIGHT_AHEAD: Angle = Angle::from_degrees(90.0); // not medical: a right angle
+const LEVEL: Angle = Angle::from_degrees(90.0); // not medical: a right angle
 
 crate::words! {
     /// The plane in which an arm is raised, in a clinician's words.
@@ -141,7 +142,11 @@ impl ClinicalReading {
     /// The movement whose name this position has, and the angle that movement is measured by.
     ///
     /// # Units and shape
-    /// Across the chest it is the angle past straight ahead, otherwise the elevation.
+    /// Across the chest it is the angle past straight ahead, told only of an arm held about level; otherwise it is the
+    /// elevation.
+    ///
+    /// # Source
+    /// `across-named-within`: own choice.
     pub fn movement(&self) -> Option<(Movement, Angle)> {
         let (name, plane) = self.plane?;
         let movement = match name {
@@ -149,6 +154,7 @@ impl ClinicalReading {
             PlaneName::Scapular => Movement::ScapularPlaneElevation,
             PlaneName::Ahead => Movement::ForwardElevation,
             PlaneName::Back => Movement::Extension,
+            PlaneName::Across if (self.elevation - LEVEL).abs() > ACROSS_NAMED_WITHIN => return None,
             PlaneName::Across => {
                 // Past the far side of the chest the plane goes on from 180 and does not come back.
                 let onward = if plane < Angle::ZERO { plane + FULL_TURN } else { plane };
@@ -162,7 +168,7 @@ impl ClinicalReading {
     /// The position in which the outward turn is measured, where it is one that has a name.
     pub fn position(&self) -> Option<Position> {
         let Some((name, _)) = self.plane else {
-            return (self.elevation < PLANE_TOLD_FROM).then_some(Position::AtSide);
+            return (self.elevation <= POSITION_NAMED_WITHIN).then_some(Position::AtSide);
         };
         match name {
             PlaneName::Scapular => Some(Position::ScapularPlane),
@@ -219,6 +225,7 @@ impl PlaneName {
 // Asked for every row of a file: read from the table when the program is built.
 const PLANE_TOLD_FROM: Angle = Angle::from_degrees(ids::PLANE_TOLD_FROM.number());
 const PLANE_NAMED_WITHIN: Angle = Angle::from_degrees(ids::PLANE_NAMED_WITHIN.number());
+const ACROSS_NAMED_WITHIN: Angle = Angle::from_degrees(ids::ACROSS_NAMED_WITHIN.number());
 const TURN_TOLD_UNTIL: Angle = Angle::from_degrees(ids::TURN_TOLD_UNTIL.number());
 const POSITION_NAMED_WITHIN: Angle = Angle::from_degrees(ids::POSITION_NAMED_WITHIN.number());
 const SCAPULAR_PLANE: (Angle, Angle) = match (ids::SCAPULAR_PLANE_FORWARD.low, ids::SCAPULAR_PLANE_FORWARD.high) {
@@ -267,6 +274,9 @@ mod tests {
         assert_eq!(movement(across), Some((Movement::HorizontalAdduction, 35)));
         let far_across = Shoulder::raised(DEGREES(189.0), DEGREES(90.0));
         assert_eq!(movement(far_across), Some((Movement::HorizontalAdduction, 99)));
+        // A low arm that points inward is no movement across the chest.
+        assert_eq!(movement(Shoulder::raised(DEGREES(130.0), DEGREES(25.0))), None);
+        assert_eq!(movement(Shoulder::raised(DEGREES(130.0), DEGREES(140.0))), None);
         assert_eq!(movement(Shoulder::raised(DEGREES(65.0), sixty)), None);
         assert_eq!(movement(Shoulder::raised(DEGREES(-45.0), sixty)), None);
     }
@@ -319,6 +329,8 @@ mod tests {
         let at = |shoulder: Shoulder| reading(shoulder).position();
         let side = Shoulder::raised_to_the_side;
         assert_eq!(at(side(DEGREES(5.0))), Some(Position::AtSide));
+        assert_eq!(at(side(DEGREES(15.0))), None);
+        assert_eq!(at(side(DEGREES(21.0))), Some(Position::Abduction20));
         assert_eq!(at(side(DEGREES(45.0))), Some(Position::Abduction45));
         assert_eq!(at(side(DEGREES(92.0))), Some(Position::Abduction90));
         assert_eq!(at(side(DEGREES(130.0))), None);

@@ -154,6 +154,10 @@ fn direction(way: Vector, frame: LandmarkFrame) -> Result<Vector, LandmarkError>
     if !way.is_finite() {
         return Err(LandmarkError::NotFinite(frame));
     }
+    // Places are in millimeters or in meters; what is closer than rounding of either leaves no direction.
+    if way.length() < ONE_PLACE {
+        return Err(LandmarkError::Coincident(frame));
+    }
     way.try_normalize().ok_or(LandmarkError::Coincident(frame))
 }
 
@@ -164,6 +168,9 @@ fn perpendicular(first: Vector, second: Vector, frame: LandmarkFrame) -> Result<
 }
 
 const HALF: f64 = 0.5; // not medical: the middle of two places
+
+/// Two places closer than this are one, whatever the unit they are in.
+const ONE_PLACE: f64 = 1e-9; // not medical: a millionth of a millimeter, were they in meters
 
 /// Directions with a smaller sine between them are one line.
 const ONE_LINE: f64 = 0.01; // not medical: under 0.6 degrees a millimeter of the places turns the frame by any angle

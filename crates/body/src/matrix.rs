@@ -55,7 +55,7 @@ pub struct FrameCheck {
 pub(crate) const DEFECT_TOLD: f64 = 1e-3; // not medical: the border of the warning, in the contract
 
 /// A determinant below this part of what axes of the same lengths can have is flat.
-const FLAT: f64 = 1e-6; // not medical: three axes within a few hundredths of a degree of one plane
+const FLAT: f64 = 1e-6; // not medical: axes of one length, the third within 0.00006 degrees of the plane of the others
 
 /// Larger entries are no part of any frame, and their squares may be infinite.
 const LARGEST: f64 = 1e100; // not medical: far beyond any frame, far below the largest number

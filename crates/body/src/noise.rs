@@ -34,8 +34,8 @@ pub fn sum_gain(elevation: Angle) -> f64 {
 /// The standard deviation of the plane of elevation for a noise of the orientation, also where that is large.
 ///
 /// # Units and shape
-/// `noise` is the standard deviation about each axis. The result stays under that of a plane about which nothing is
-/// known, 104 degrees.
+/// `noise` is the standard deviation about each axis. Toward the side the first part goes to the 104 degrees of a plane
+/// about which nothing is known, and the noise itself comes on top.
 ///
 /// # Method
 /// Below a right angle the direction of the arm is seen from above as a point at distance tan(e) with noise on both

@@ -15,6 +15,8 @@ pub struct ArmJoints {
     pub inner_clavicle: Vector,
     /// Center of the shoulder joint.
     pub shoulder: Vector,
+    /// How the shoulder blade stands in the room, by a simple rhythm ([`Arm::scapula`]).
+    pub scapula: Rotation,
     /// Center of the elbow.
     pub elbow: Vector,
     /// Center of the wrist.
@@ -48,11 +50,12 @@ pub struct LegJoints {
 ///
 /// # Method
 /// Trunk and head are one stiff piece on the hips; the collarbone rises by a simple rhythm and by the pose's own
-/// movement of the blade; everything beyond the shoulder follows the pose's angles exactly. Legs are placed by the
-/// posture alone.
+/// movement of the blade, and the blade turns along by another; everything beyond the shoulder follows the pose's angles
+/// exactly. Legs are placed by the posture alone.
 ///
 /// # Source
-/// The lengths of the table of evidence named in this file; the rhythm is own choice (`clavicle-share`).
+/// The lengths of the table of evidence named in this file; the rhythms are own choice (`clavicle-share`) and common
+/// practice (`scapula-share`).
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Skeleton {
     /// The frame of the thorax in the room.
@@ -109,6 +112,7 @@ impl ArmJoints {
         Self {
             inner_clavicle: mirrored(self.inner_clavicle),
             shoulder: mirrored(self.shoulder),
+            scapula: self.scapula.mirrored(),
             elbow: mirrored(self.elbow),
             wrist: mirrored(self.wrist),
             grip: mirrored(self.grip),
@@ -148,6 +152,7 @@ fn arm(arm: &Arm, trunk: Rotation) -> ArmJoints {
     ArmJoints {
         inner_clavicle: trunk * clavicle,
         shoulder: trunk * shoulder,
+        scapula: trunk * arm.scapula(),
         elbow: trunk * elbow,
         wrist: trunk * wrist,
         grip: trunk * (wrist + hand * ids::GRIP_CENTER.number()),

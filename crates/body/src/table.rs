@@ -3,6 +3,10 @@
 use evidence::ids;
 
 use crate::angle::Angle;
+use crate::arm::{Arm, Shoulder};
+use crate::pose::Pose;
+use crate::posture::Posture;
+use crate::skeleton::Skeleton;
 
 /// How far the trunk of a sitting person leans, a straight arm's hand on the table, for an elevation.
 ///
@@ -14,10 +18,9 @@ use crate::angle::Angle;
 /// leaning. Zero for elevations that an upright trunk has with the elbow bent.
 ///
 /// # Source
-/// `table-above-hips`, `shoulder-center-height`, `grip-center` (own choices), lengths of the arm.
+/// `table-above-hips` (own choice), and those of [`Skeleton`], whose hand it is.
 pub fn lean_over_table(elevation: Angle) -> Angle {
-    let height = |lean: Angle| trunk_length() * lean.cos() - straight_arm() * (elevation - lean).cos();
-    falling_to(ids::TABLE_ABOVE_HIPS.number(), height, UPRIGHT)
+    falling_to(ids::TABLE_ABOVE_HIPS.number(), |lean| grip_height(elevation, Angle::ZERO, lean), UPRIGHT)
 }
 
 /// How far the elbow of an upright sitting person bends so that the hand lies on the table, for an elevation.
@@ -25,17 +28,16 @@ pub fn lean_over_table(elevation: Angle) -> Angle {
 /// # Units and shape
 /// As [`lean_over_table`]; zero where a straight arm reaches no lower than the table.
 pub fn elbow_on_table(elevation: Angle) -> Angle {
-    let beyond_elbow = straight_arm() - ids::UPPER_ARM_LENGTH.number();
     // Counted from above, so that bending more comes nearer to the table from below.
-    let depth = |elbow: Angle| {
-        ids::UPPER_ARM_LENGTH.number() * elevation.cos() + beyond_elbow * (elevation + elbow).cos() - trunk_length()
-    };
+    let depth = |elbow: Angle| -grip_height(elevation, elbow, Angle::ZERO);
     falling_to(-ids::TABLE_ABOVE_HIPS.number(), depth, ids::POSE_ELBOW_FOLDED.degrees().into())
 }
 
-/// From the hips to the shoulder.
-fn trunk_length() -> f64 {
-    ids::SHOULDER_CENTER_HEIGHT.number() - ids::HIP_HEIGHT.number()
+/// How high the grip is above the hips of somebody sitting.
+fn grip_height(elevation: Angle, elbow: Angle, lean: Angle) -> f64 {
+    let operated = Arm { shoulder: Shoulder::raised_ahead(elevation), elbow, ..Arm::HANGING };
+    let pose = Pose { lean, operated, ..Pose::at_rest(Posture::Sitting) };
+    Skeleton::of(&pose).operated.grip.y
 }
 
 /// From the shoulder to the middle of the grip.
@@ -67,10 +69,19 @@ const HALF: f64 = 0.5; // not medical: the middle
 mod tests {
     use super::*;
 
+    /// By lengths and angles in one plane, apart from the skeleton: the shoulder rises about the inner end of the
+    /// collarbone, out of that plane, and is then carried by the trunk.
     fn hand_height(lean: Angle, elevation: Angle, elbow: Angle) -> f64 {
-        let beyond_elbow = straight_arm() - ids::UPPER_ARM_LENGTH.number();
-        let upper = (elevation - lean).cos() * ids::UPPER_ARM_LENGTH.number();
-        trunk_length() * lean.cos() - upper - beyond_elbow * (elevation + elbow - lean).cos()
+        let number = |entry: &evidence::Entry| entry.number();
+        let beyond = (elevation.degrees() - number(ids::SCAPULA_SETTING)).max(0.0);
+        let rise = Angle::from_degrees(beyond * number(ids::CLAVICLE_SHARE));
+        let across = number(ids::SHOULDER_HALF_BREADTH) - number(ids::INNER_CLAVICLE_HALF_BREADTH);
+        let up = number(ids::SHOULDER_CENTER_HEIGHT) - number(ids::INNER_CLAVICLE_HEIGHT);
+        let shoulder =
+            number(ids::INNER_CLAVICLE_HEIGHT) - number(ids::HIP_HEIGHT) + up * rise.cos() + across * rise.sin();
+        let beyond_elbow = straight_arm() - number(ids::UPPER_ARM_LENGTH);
+        let upper = (elevation - lean).cos() * number(ids::UPPER_ARM_LENGTH);
+        shoulder * lean.cos() - upper - beyond_elbow * (elevation + elbow - lean).cos()
     }
 
     #[test]

@@ -6,13 +6,18 @@ use crate::{Entry, HowKnown, Unit};
 /// Every entry, by id.
 pub static ENTRIES: &[Entry] = &TABLE;
 
-static TABLE: [Entry; 564] = [
+static TABLE: [Entry; 565] = [
     Entry {
         value: Some(0.82),
         n: Some(6068),
         population: Some("soldiers, 4082 men and 1986 women"),
         sources: &["AN"],
         ..Entry::new("acromion-height", "body", "height of the top of the shoulder above the floor", Unit::OfStature, HowKnown::Read)
+    },
+    Entry {
+        value: Some(45.0),
+        note: Some("Horizontal adduction is measured with the arm level; a low arm that points inward is only out of plane."),
+        ..Entry::new("across-named-within", "measurement", "how far from level an arm across the chest keeps the name of that movement", Unit::Degrees, HowKnown::OwnChoice)
     },
     Entry {
         value: Some(70.0),
@@ -3140,1692 +3145,1695 @@ pub mod ids {
     /// height of the top of the shoulder above the floor: 0.82 of stature.
     pub const ACROMION_HEIGHT: &Entry = &TABLE[0];
 
+    /// how far from level an arm across the chest keeps the name of that movement: 45 deg.
+    pub const ACROSS_NAMED_WITHIN: &Entry = &TABLE[1];
+
     /// age above which most surveyed surgeons go slower: 70 years.
-    pub const AGE_FOR_SLOWER: &Entry = &TABLE[1];
+    pub const AGE_FOR_SLOWER: &Entry = &TABLE[2];
 
     /// center of the ankle joint above the floor: 0.039 of stature.
-    pub const ANKLE_HEIGHT: &Entry = &TABLE[2];
+    pub const ANKLE_HEIGHT: &Entry = &TABLE[3];
 
     /// an anterior labral repair takes the same limits as a superior one: a statement.
-    pub const ANTERIOR_LABRUM_AS_SUPERIOR: &Entry = &TABLE[3];
+    pub const ANTERIOR_LABRUM_AS_SUPERIOR: &Entry = &TABLE[4];
 
     /// washing the armpit: lean forward and let the arm hang a little away from the body, without lifting it: a statement.
-    pub const ARMPIT_LEANING: &Entry = &TABLE[4];
+    pub const ARMPIT_LEANING: &Entry = &TABLE[5];
 
     /// a sling upsets balance: care on stairs, shower rather than bath: a statement.
-    pub const BALANCE_IN_SLING: &Entry = &TABLE[5];
+    pub const BALANCE_IN_SLING: &Entry = &TABLE[6];
 
     /// first day of squeezing a soft ball: day 14.
-    pub const BALL_SQUEEZE_START: &Entry = &TABLE[6];
+    pub const BALL_SQUEEZE_START: &Entry = &TABLE[7];
 
     /// an elastic band is counted as resistance to the movement, not as a load in the hand: a statement.
-    pub const BAND_IS_NO_HAND_LOAD: &Entry = &TABLE[7];
+    pub const BAND_IS_NO_HAND_LOAD: &Entry = &TABLE[8];
 
     /// first day of active elbow bending and palm-up turning after biceps work: day 28.
-    pub const BICEPS_ACTIVE_START: &Entry = &TABLE[8];
+    pub const BICEPS_ACTIVE_START: &Entry = &TABLE[9];
 
     /// first day of resistance at the elbow after biceps work: day 56.
-    pub const BICEPS_RESISTED_START: &Entry = &TABLE[9];
+    pub const BICEPS_RESISTED_START: &Entry = &TABLE[10];
 
     /// first day of end-range elbow straightening after biceps work: day 42.
-    pub const BICEPS_STRETCH_START: &Entry = &TABLE[10];
+    pub const BICEPS_STRETCH_START: &Entry = &TABLE[11];
 
     /// shoulder-blade exercises are given without a measured value under the early ceiling: a statement.
-    pub const BLADE_EXERCISE_EXCEPTION: &Entry = &TABLE[11];
+    pub const BLADE_EXERCISE_EXCEPTION: &Entry = &TABLE[12];
 
     /// hours of numbness after which the patient asks for advice: 24 (24 to 48) h.
-    pub const BLOCK_ADVICE_AFTER: &Entry = &TABLE[12];
+    pub const BLOCK_ADVICE_AFTER: &Entry = &TABLE[13];
 
     /// numb arm: sling on, care with hot drinks and food, no heat, no cold, no sharp things, no driving or machines: a statement.
-    pub const BLOCK_ARM_CARE: &Entry = &TABLE[13];
+    pub const BLOCK_ARM_CARE: &Entry = &TABLE[14];
 
     /// hours of numbness after a single shot after which the patient calls: 48 (24 to 48) h.
-    pub const BLOCK_CALL_AFTER: &Entry = &TABLE[14];
+    pub const BLOCK_CALL_AFTER: &Entry = &TABLE[15];
 
     /// expected until the block wears off: a little short of breath, droopy eyelid, blurred vision, hoarse voice, pins and needles in the fingers: a statement.
-    pub const BLOCK_EXPECTED_SIGNS: &Entry = &TABLE[15];
+    pub const BLOCK_EXPECTED_SIGNS: &Entry = &TABLE[16];
 
     /// no ice on a numb shoulder; heat likewise: a statement.
-    pub const BLOCK_NO_ICE: &Entry = &TABLE[16];
+    pub const BLOCK_NO_ICE: &Entry = &TABLE[17];
 
     /// pain tablets as ordered are started before the block wears off, and before going to bed: a statement.
-    pub const BLOCK_TABLETS_EARLY: &Entry = &TABLE[17];
+    pub const BLOCK_TABLETS_EARLY: &Entry = &TABLE[18];
 
     /// hours that the arm is usually numb after a single shot: 24 (3 to 48) h.
-    pub const BLOCK_USUAL_LENGTH: &Entry = &TABLE[18];
+    pub const BLOCK_USUAL_LENGTH: &Entry = &TABLE[19];
 
     /// least body mass the model takes: 25 kg.
-    pub const BODY_MASS_LEAST: &Entry = &TABLE[19];
+    pub const BODY_MASS_LEAST: &Entry = &TABLE[20];
 
     /// greatest body mass the model takes: 250 kg.
-    pub const BODY_MASS_MOST: &Entry = &TABLE[20];
+    pub const BODY_MASS_MOST: &Entry = &TABLE[21];
 
     /// longest time in the sling, always and weaning together: 56 days.
-    pub const CAP_IN_SLING: &Entry = &TABLE[21];
+    pub const CAP_IN_SLING: &Entry = &TABLE[22];
 
     /// longest time without active elbow motion: 28 days.
-    pub const CAP_WITHOUT_ELBOW_MOTION: &Entry = &TABLE[22];
+    pub const CAP_WITHOUT_ELBOW_MOTION: &Entry = &TABLE[23];
 
     /// longest run of days without useful passive shoulder motion: 42 days.
-    pub const CAP_WITHOUT_PASSIVE_MOTION: &Entry = &TABLE[23];
+    pub const CAP_WITHOUT_PASSIVE_MOTION: &Entry = &TABLE[24];
 
     /// height of the middle of the chest above the floor: 0.738 (0.728 to 0.759) of stature.
-    pub const CHEST_HEIGHT: &Entry = &TABLE[24];
+    pub const CHEST_HEIGHT: &Entry = &TABLE[25];
 
     /// height of the chin above the floor: 0.867 (0.862 to 0.875) of stature.
-    pub const CHIN_HEIGHT: &Entry = &TABLE[25];
+    pub const CHIN_HEIGHT: &Entry = &TABLE[26];
 
     /// days a class of muscle activity has to be open before the next step counts from it: 7 days.
-    pub const CLASS_SETTLING: &Entry = &TABLE[26];
+    pub const CLASS_SETTLING: &Entry = &TABLE[27];
 
     /// how many classes of muscle activity an exercise may go above what has been open: 2 count.
-    pub const CLASS_STEP: &Entry = &TABLE[27];
+    pub const CLASS_STEP: &Entry = &TABLE[28];
 
     /// first day of loaded cross-body or behind-the-back motion after distal clavicle excision: day 42.
-    pub const CLAVICLE_LOADED_START: &Entry = &TABLE[28];
+    pub const CLAVICLE_LOADED_START: &Entry = &TABLE[29];
 
     /// rise of the collarbone for each degree of elevation beyond: 0.11.
-    pub const CLAVICLE_SHARE: &Entry = &TABLE[29];
+    pub const CLAVICLE_SHARE: &Entry = &TABLE[30];
 
     /// what no rule allows is not allowed: a statement.
-    pub const CLOSED_WORLD: &Entry = &TABLE[30];
+    pub const CLOSED_WORLD: &Entry = &TABLE[31];
 
     /// rate of clots after any shoulder arthroscopy, pooled: 0.26 (0 to 5.71) %.
-    pub const CLOT_RATE_ARTHROSCOPY: &Entry = &TABLE[31];
+    pub const CLOT_RATE_ARTHROSCOPY: &Entry = &TABLE[32];
 
     /// rate of clots in a vein or the lung after cuff repair: 1.04 %.
-    pub const CLOT_RATE_CUFF_REPAIR: &Entry = &TABLE[32];
+    pub const CLOT_RATE_CUFF_REPAIR: &Entry = &TABLE[33];
 
     /// latest first day of passive abduction together with external rotation, whatever was found: day 84.
-    pub const COMBINED_ROTATION_LATEST: &Entry = &TABLE[33];
+    pub const COMBINED_ROTATION_LATEST: &Entry = &TABLE[34];
 
     /// first day of abduction together with external rotation: day 84.
-    pub const COMBINED_ROTATION_START: &Entry = &TABLE[34];
+    pub const COMBINED_ROTATION_START: &Entry = &TABLE[35];
 
     /// due day of the consensus goals of week 12: day 84.
-    pub const CONSENSUS_WEEK_12: &Entry = &TABLE[35];
+    pub const CONSENSUS_WEEK_12: &Entry = &TABLE[36];
 
     /// consensus goal of week 12: active elevation: 120 deg.
-    pub const CONSENSUS_WEEK_12_ACTIVE_ELEVATION: &Entry = &TABLE[36];
+    pub const CONSENSUS_WEEK_12_ACTIVE_ELEVATION: &Entry = &TABLE[37];
 
     /// consensus goal of week 12: external rotation: 30 deg.
-    pub const CONSENSUS_WEEK_12_EXTERNAL_ROTATION: &Entry = &TABLE[37];
+    pub const CONSENSUS_WEEK_12_EXTERNAL_ROTATION: &Entry = &TABLE[38];
 
     /// consensus goal of week 12: external rotation at 90: 75 deg.
-    pub const CONSENSUS_WEEK_12_EXTERNAL_ROTATION_AT_90: &Entry = &TABLE[38];
+    pub const CONSENSUS_WEEK_12_EXTERNAL_ROTATION_AT_90: &Entry = &TABLE[39];
 
     /// consensus goal of week 12: passive elevation: 140 deg.
-    pub const CONSENSUS_WEEK_12_PASSIVE_ELEVATION: &Entry = &TABLE[39];
+    pub const CONSENSUS_WEEK_12_PASSIVE_ELEVATION: &Entry = &TABLE[40];
 
     /// due day of the consensus goals of week 2: day 14.
-    pub const CONSENSUS_WEEK_2: &Entry = &TABLE[40];
+    pub const CONSENSUS_WEEK_2: &Entry = &TABLE[41];
 
     /// consensus goal of week 2: external rotation: 20 (0 to 20) deg.
-    pub const CONSENSUS_WEEK_2_EXTERNAL_ROTATION: &Entry = &TABLE[41];
+    pub const CONSENSUS_WEEK_2_EXTERNAL_ROTATION: &Entry = &TABLE[42];
 
     /// consensus goal of week 2: passive elevation: 90 (60 to 90) deg.
-    pub const CONSENSUS_WEEK_2_PASSIVE_ELEVATION: &Entry = &TABLE[42];
+    pub const CONSENSUS_WEEK_2_PASSIVE_ELEVATION: &Entry = &TABLE[43];
 
     /// due day of the consensus goals of week 6: day 42.
-    pub const CONSENSUS_WEEK_6: &Entry = &TABLE[43];
+    pub const CONSENSUS_WEEK_6: &Entry = &TABLE[44];
 
     /// consensus goal of week 6: external rotation: 30 (20 to 30) deg.
-    pub const CONSENSUS_WEEK_6_EXTERNAL_ROTATION: &Entry = &TABLE[44];
+    pub const CONSENSUS_WEEK_6_EXTERNAL_ROTATION: &Entry = &TABLE[45];
 
     /// consensus goal of week 6: passive elevation: 120 (90 to 120) deg.
-    pub const CONSENSUS_WEEK_6_PASSIVE_ELEVATION: &Entry = &TABLE[45];
+    pub const CONSENSUS_WEEK_6_PASSIVE_ELEVATION: &Entry = &TABLE[46];
 
     /// due day of the consensus goals of week 9: day 63.
-    pub const CONSENSUS_WEEK_9: &Entry = &TABLE[46];
+    pub const CONSENSUS_WEEK_9: &Entry = &TABLE[47];
 
     /// consensus goal of week 9: active elevation: 120 (80 to 120) deg.
-    pub const CONSENSUS_WEEK_9_ACTIVE_ELEVATION: &Entry = &TABLE[47];
+    pub const CONSENSUS_WEEK_9_ACTIVE_ELEVATION: &Entry = &TABLE[48];
 
     /// consensus goal of week 9: external rotation: 45 (30 to 45) deg.
-    pub const CONSENSUS_WEEK_9_EXTERNAL_ROTATION: &Entry = &TABLE[48];
+    pub const CONSENSUS_WEEK_9_EXTERNAL_ROTATION: &Entry = &TABLE[49];
 
     /// consensus goal of week 9: external rotation at 90: 60 (45 to 60) deg.
-    pub const CONSENSUS_WEEK_9_EXTERNAL_ROTATION_AT_90: &Entry = &TABLE[49];
+    pub const CONSENSUS_WEEK_9_EXTERNAL_ROTATION_AT_90: &Entry = &TABLE[50];
 
     /// consensus goal of week 9: passive elevation: 155 (130 to 155) deg.
-    pub const CONSENSUS_WEEK_9_PASSIVE_ELEVATION: &Entry = &TABLE[50];
+    pub const CONSENSUS_WEEK_9_PASSIVE_ELEVATION: &Entry = &TABLE[51];
 
     /// first day of contact and overhead sport, opened by the surgeon: day 274.
-    pub const CONTACT_SPORT_START: &Entry = &TABLE[51];
+    pub const CONTACT_SPORT_START: &Entry = &TABLE[52];
 
     /// passive elevation before the next stage (or stopped at the limit): 90 deg.
-    pub const CRITERION_ELEVATION: &Entry = &TABLE[52];
+    pub const CRITERION_ELEVATION: &Entry = &TABLE[53];
 
     /// passive external rotation before the next stage (or stopped at the limit): 20 deg.
-    pub const CRITERION_EXTERNAL_ROTATION: &Entry = &TABLE[53];
+    pub const CRITERION_EXTERNAL_ROTATION: &Entry = &TABLE[54];
 
     /// no complication, pain controlled, sling kept, little substitution, surgeon clears: a statement.
-    pub const CRITERION_GENERAL: &Entry = &TABLE[54];
+    pub const CRITERION_GENERAL: &Entry = &TABLE[55];
 
     /// pain below which active motion may open, of 10: 4 count.
-    pub const CRITERION_PAIN: &Entry = &TABLE[55];
+    pub const CRITERION_PAIN: &Entry = &TABLE[56];
 
     /// the surgeon clears the return stage: a statement.
-    pub const CRITERION_RETURN: &Entry = &TABLE[56];
+    pub const CRITERION_RETURN: &Entry = &TABLE[57];
 
     /// active elevation without shrugging and night pain gone before strengthening: a statement.
-    pub const CRITERION_STRENGTH: &Entry = &TABLE[57];
+    pub const CRITERION_STRENGTH: &Entry = &TABLE[58];
 
     /// subacromial decompression and microfracture do not change the plan: a statement.
-    pub const DECOMPRESSION_NO_CHANGE: &Entry = &TABLE[58];
+    pub const DECOMPRESSION_NO_CHANGE: &Entry = &TABLE[59];
 
     /// first day of active motion and of effort without movement after a large repair: day 98.
-    pub const DELAYED_ACTIVE_START: &Entry = &TABLE[59];
+    pub const DELAYED_ACTIVE_START: &Entry = &TABLE[60];
 
     /// first day of active-assisted motion of a large repair: day 70.
-    pub const DELAYED_ASSISTED_START: &Entry = &TABLE[60];
+    pub const DELAYED_ASSISTED_START: &Entry = &TABLE[61];
 
     /// first day of hand behind the back after a large repair: day 98.
-    pub const DELAYED_BEHIND_THE_BACK_START: &Entry = &TABLE[61];
+    pub const DELAYED_BEHIND_THE_BACK_START: &Entry = &TABLE[62];
 
     /// first day of shoulder-blade exercises after a large repair: day 42.
-    pub const DELAYED_BLADE_START: &Entry = &TABLE[62];
+    pub const DELAYED_BLADE_START: &Entry = &TABLE[63];
 
     /// first day of extension past the body, cross-body motion and abduction with external rotation after a large repair: day 98.
-    pub const DELAYED_CLOSED_DIRECTIONS_START: &Entry = &TABLE[63];
+    pub const DELAYED_CLOSED_DIRECTIONS_START: &Entry = &TABLE[64];
 
     /// passive elevation before the next stage of a large repair: 100 deg.
-    pub const DELAYED_CRITERION_ELEVATION: &Entry = &TABLE[64];
+    pub const DELAYED_CRITERION_ELEVATION: &Entry = &TABLE[65];
 
     /// passive external rotation before the next stage of a large repair: 25 deg.
-    pub const DELAYED_CRITERION_EXTERNAL_ROTATION: &Entry = &TABLE[65];
+    pub const DELAYED_CRITERION_EXTERNAL_ROTATION: &Entry = &TABLE[66];
 
     /// greatest tear dimension from which the delayed protocol is the default: 30 mm.
-    pub const DELAYED_FROM_SIZE: &Entry = &TABLE[66];
+    pub const DELAYED_FROM_SIZE: &Entry = &TABLE[67];
 
     /// more than one repaired tendon takes the delayed protocol: a statement.
-    pub const DELAYED_FROM_TWO_TENDONS: &Entry = &TABLE[67];
+    pub const DELAYED_FROM_TWO_TENDONS: &Entry = &TABLE[68];
 
     /// first day of a load in the hand after a large repair: day 126.
-    pub const DELAYED_HAND_LOAD_START: &Entry = &TABLE[68];
+    pub const DELAYED_HAND_LOAD_START: &Entry = &TABLE[69];
 
     /// highest passive elevation in the second passive weeks of a large repair: 120 deg.
-    pub const DELAYED_LATER_ELEVATION: &Entry = &TABLE[69];
+    pub const DELAYED_LATER_ELEVATION: &Entry = &TABLE[70];
 
     /// widest passive external rotation in the second passive weeks of a large repair: 45 deg.
-    pub const DELAYED_LATER_EXTERNAL_ROTATION: &Entry = &TABLE[70];
+    pub const DELAYED_LATER_EXTERNAL_ROTATION: &Entry = &TABLE[71];
 
     /// first day of manual work after a large repair: day 182.
-    pub const DELAYED_MANUAL_WORK_START: &Entry = &TABLE[71];
+    pub const DELAYED_MANUAL_WORK_START: &Entry = &TABLE[72];
 
     /// latest first day of every other passive movement after a large repair, whatever was found: day 98.
-    pub const DELAYED_OTHER_PASSIVE_LATEST: &Entry = &TABLE[72];
+    pub const DELAYED_OTHER_PASSIVE_LATEST: &Entry = &TABLE[73];
 
     /// first day of a load above the shoulder after a large repair: day 182.
-    pub const DELAYED_OVERHEAD_LOAD_START: &Entry = &TABLE[73];
+    pub const DELAYED_OVERHEAD_LOAD_START: &Entry = &TABLE[74];
 
     /// highest passive elevation in the first passive weeks of a large repair: 100 deg.
-    pub const DELAYED_PASSIVE_ELEVATION: &Entry = &TABLE[74];
+    pub const DELAYED_PASSIVE_ELEVATION: &Entry = &TABLE[75];
 
     /// widest passive external rotation in the first passive weeks of a large repair: 30 deg.
-    pub const DELAYED_PASSIVE_EXTERNAL_ROTATION: &Entry = &TABLE[75];
+    pub const DELAYED_PASSIVE_EXTERNAL_ROTATION: &Entry = &TABLE[76];
 
     /// latest first day of passive elevation and external rotation after a large repair, whatever was found: day 42.
-    pub const DELAYED_PASSIVE_LATEST: &Entry = &TABLE[76];
+    pub const DELAYED_PASSIVE_LATEST: &Entry = &TABLE[77];
 
     /// first day of passive motion, large repairs or more than one tendon: day 42.
-    pub const DELAYED_PASSIVE_START: &Entry = &TABLE[77];
+    pub const DELAYED_PASSIVE_START: &Entry = &TABLE[78];
 
     /// first day of resistance after a large repair: day 126.
-    pub const DELAYED_RESISTED_START: &Entry = &TABLE[78];
+    pub const DELAYED_RESISTED_START: &Entry = &TABLE[79];
 
     /// gate of the return stage after a large repair: day 182.
-    pub const DELAYED_RETURN_GATE: &Entry = &TABLE[79];
+    pub const DELAYED_RETURN_GATE: &Entry = &TABLE[80];
 
     /// first day of the second hand load after a large repair: day 154.
-    pub const DELAYED_SECOND_HAND_LOAD_START: &Entry = &TABLE[80];
+    pub const DELAYED_SECOND_HAND_LOAD_START: &Entry = &TABLE[81];
 
     /// first day of sport drills after a large repair: day 182.
-    pub const DELAYED_SPORT_DRILLS_START: &Entry = &TABLE[81];
+    pub const DELAYED_SPORT_DRILLS_START: &Entry = &TABLE[82];
 
     /// first day of sport after a large repair, opened by the surgeon: day 210.
-    pub const DELAYED_SPORT_START: &Entry = &TABLE[82];
+    pub const DELAYED_SPORT_START: &Entry = &TABLE[83];
 
     /// gate of the strengthening stage after a large repair: day 126.
-    pub const DELAYED_STRENGTHENING_GATE: &Entry = &TABLE[83];
+    pub const DELAYED_STRENGTHENING_GATE: &Entry = &TABLE[84];
 
     /// first day of end-range stretch after a large repair: day 126.
-    pub const DELAYED_STRETCH_START: &Entry = &TABLE[84];
+    pub const DELAYED_STRETCH_START: &Entry = &TABLE[85];
 
     /// first day of weight through the arm after a large repair: day 126.
-    pub const DELAYED_WEIGHT_THROUGH_ARM_START: &Entry = &TABLE[85];
+    pub const DELAYED_WEIGHT_THROUGH_ARM_START: &Entry = &TABLE[86];
 
     /// first day of desk work with both hands: day 49.
-    pub const DESK_BOTH_HANDS_START: &Entry = &TABLE[86];
+    pub const DESK_BOTH_HANDS_START: &Entry = &TABLE[87];
 
     /// first day of desk work with the sling on: day 14.
-    pub const DESK_WITH_SLING_START: &Entry = &TABLE[87];
+    pub const DESK_WITH_SLING_START: &Entry = &TABLE[88];
 
     /// diabetes is tied to stiffness at three months: a statement.
-    pub const DIABETES_AND_STIFFNESS: &Entry = &TABLE[88];
+    pub const DIABETES_AND_STIFFNESS: &Entry = &TABLE[89];
 
     /// repetitions of active exercises without weight: 10 (10 to 15) repetitions.
-    pub const DOSE_ACTIVE_REPETITIONS: &Entry = &TABLE[89];
+    pub const DOSE_ACTIVE_REPETITIONS: &Entry = &TABLE[90];
 
     /// times a day for active exercises without weight: 3 (2 to 3) per day.
-    pub const DOSE_ACTIVE_TIMES: &Entry = &TABLE[90];
+    pub const DOSE_ACTIVE_TIMES: &Entry = &TABLE[91];
 
     /// repetitions of assisted exercises: 10 repetitions.
-    pub const DOSE_ASSISTED_REPETITIONS: &Entry = &TABLE[91];
+    pub const DOSE_ASSISTED_REPETITIONS: &Entry = &TABLE[92];
 
     /// seconds to hold the shoulder blade: 10 s.
-    pub const DOSE_BLADE_HOLD: &Entry = &TABLE[92];
+    pub const DOSE_BLADE_HOLD: &Entry = &TABLE[93];
 
     /// repetitions for the shoulder blade: 10 (10 to 15) repetitions.
-    pub const DOSE_BLADE_REPETITIONS: &Entry = &TABLE[93];
+    pub const DOSE_BLADE_REPETITIONS: &Entry = &TABLE[94];
 
     /// times a day for the shoulder blade: 3 (3 to 4) per day.
-    pub const DOSE_BLADE_TIMES: &Entry = &TABLE[94];
+    pub const DOSE_BLADE_TIMES: &Entry = &TABLE[95];
 
     /// seconds to hold a position on the arms: 10 s.
-    pub const DOSE_BODY_WEIGHT_HOLD: &Entry = &TABLE[95];
+    pub const DOSE_BODY_WEIGHT_HOLD: &Entry = &TABLE[96];
 
     /// seconds of effort without movement: 5 s.
-    pub const DOSE_EFFORT_HOLD: &Entry = &TABLE[96];
+    pub const DOSE_EFFORT_HOLD: &Entry = &TABLE[97];
 
     /// repetitions of effort without movement: 10 repetitions.
-    pub const DOSE_EFFORT_REPETITIONS: &Entry = &TABLE[97];
+    pub const DOSE_EFFORT_REPETITIONS: &Entry = &TABLE[98];
 
     /// times a day for effort without movement: 2 per day.
-    pub const DOSE_EFFORT_TIMES: &Entry = &TABLE[98];
+    pub const DOSE_EFFORT_TIMES: &Entry = &TABLE[99];
 
     /// times a day for elbow, wrist and hand: 4 (3 to 4) per day.
-    pub const DOSE_ELBOW_TIMES: &Entry = &TABLE[99];
+    pub const DOSE_ELBOW_TIMES: &Entry = &TABLE[100];
 
     /// seconds to hold a grip: 5 s.
-    pub const DOSE_GRIP_HOLD: &Entry = &TABLE[100];
+    pub const DOSE_GRIP_HOLD: &Entry = &TABLE[101];
 
     /// times a day where no source gives more: 1 per day.
-    pub const DOSE_ONCE_A_DAY: &Entry = &TABLE[101];
+    pub const DOSE_ONCE_A_DAY: &Entry = &TABLE[102];
 
     /// sets at a time where no source gives more: 1 sets.
-    pub const DOSE_ONE_SET: &Entry = &TABLE[102];
+    pub const DOSE_ONE_SET: &Entry = &TABLE[103];
 
     /// pendulum, times a day: 3 (3 to 8) per day.
-    pub const DOSE_PENDULUM_TIMES: &Entry = &TABLE[103];
+    pub const DOSE_PENDULUM_TIMES: &Entry = &TABLE[104];
 
     /// seconds at the end of a gentle movement: 5 (2 to 5) s.
-    pub const DOSE_SHORT_HOLD: &Entry = &TABLE[104];
+    pub const DOSE_SHORT_HOLD: &Entry = &TABLE[105];
 
     /// days a week for sport drills: 3 per week.
-    pub const DOSE_SPORT_DAYS: &Entry = &TABLE[105];
+    pub const DOSE_SPORT_DAYS: &Entry = &TABLE[106];
 
     /// repetitions of a sport drill: 10 (10 to 20) repetitions.
-    pub const DOSE_SPORT_REPETITIONS: &Entry = &TABLE[106];
+    pub const DOSE_SPORT_REPETITIONS: &Entry = &TABLE[107];
 
     /// repetitions of passive exercises at home; read for a stick and for the other hand: 10 (10 to 20) repetitions.
-    pub const DOSE_STICK_REPETITIONS: &Entry = &TABLE[107];
+    pub const DOSE_STICK_REPETITIONS: &Entry = &TABLE[108];
 
     /// times a day for passive exercises at home; read for a stick and for the other hand: 3 (2 to 3) per day.
-    pub const DOSE_STICK_TIMES: &Entry = &TABLE[108];
+    pub const DOSE_STICK_TIMES: &Entry = &TABLE[109];
 
     /// days a week for strengthening: 3 per week.
-    pub const DOSE_STRENGTH_DAYS: &Entry = &TABLE[109];
+    pub const DOSE_STRENGTH_DAYS: &Entry = &TABLE[110];
 
     /// repetitions of a strengthening exercise: 10 (8 to 12) repetitions.
-    pub const DOSE_STRENGTH_REPETITIONS: &Entry = &TABLE[110];
+    pub const DOSE_STRENGTH_REPETITIONS: &Entry = &TABLE[111];
 
     /// sets of a strengthening exercise: 2 (2 to 3) sets.
-    pub const DOSE_STRENGTH_SETS: &Entry = &TABLE[111];
+    pub const DOSE_STRENGTH_SETS: &Entry = &TABLE[112];
 
     /// seconds to hold a stretch: 20 s.
-    pub const DOSE_STRETCH_HOLD: &Entry = &TABLE[112];
+    pub const DOSE_STRETCH_HOLD: &Entry = &TABLE[113];
 
     /// repetitions of a stretch: 4 repetitions.
-    pub const DOSE_STRETCH_REPETITIONS: &Entry = &TABLE[113];
+    pub const DOSE_STRETCH_REPETITIONS: &Entry = &TABLE[114];
 
     /// times a day for a stretch: 2 per day.
-    pub const DOSE_STRETCH_TIMES: &Entry = &TABLE[114];
+    pub const DOSE_STRETCH_TIMES: &Entry = &TABLE[115];
 
     /// repetitions in a therapist's hands: 10 repetitions.
-    pub const DOSE_THERAPIST_REPETITIONS: &Entry = &TABLE[115];
+    pub const DOSE_THERAPIST_REPETITIONS: &Entry = &TABLE[116];
 
     /// the operated arm is dressed first and undressed last, without lifting or twisting it: a statement.
-    pub const DRESS_OPERATED_ARM_FIRST: &Entry = &TABLE[116];
+    pub const DRESS_OPERATED_ARM_FIRST: &Entry = &TABLE[117];
 
     /// day about which public texts allow driving, agreed with the surgeon: day 42.
-    pub const DRIVING_PUBLIC_DATE: &Entry = &TABLE[117];
+    pub const DRIVING_PUBLIC_DATE: &Entry = &TABLE[118];
 
     /// first day of driving, sling off: day 56.
-    pub const DRIVING_START: &Entry = &TABLE[118];
+    pub const DRIVING_START: &Entry = &TABLE[119];
 
     /// first day of active motion in the early-passive protocol: day 42.
-    pub const EARLY_ACTIVE_START: &Entry = &TABLE[119];
+    pub const EARLY_ACTIVE_START: &Entry = &TABLE[120];
 
     /// the same for 30 mm or more, or more than one tendon: day 56.
-    pub const EARLY_ACTIVE_START_LARGE: &Entry = &TABLE[120];
+    pub const EARLY_ACTIVE_START_LARGE: &Entry = &TABLE[121];
 
     /// repetitions for elbow, wrist and hand, without weight: 10 (10 to 15) repetitions.
-    pub const EARLY_ELBOW_REPETITIONS: &Entry = &TABLE[121];
+    pub const EARLY_ELBOW_REPETITIONS: &Entry = &TABLE[122];
 
     /// highest passive elevation before active motion in the early-passive protocol: 90 deg.
-    pub const EARLY_ELEVATION: &Entry = &TABLE[122];
+    pub const EARLY_ELEVATION: &Entry = &TABLE[123];
 
     /// widest passive external rotation before active motion in the early-passive protocol: 45 deg.
-    pub const EARLY_EXTERNAL_ROTATION: &Entry = &TABLE[123];
+    pub const EARLY_EXTERNAL_ROTATION: &Entry = &TABLE[124];
 
     /// external rotation aimed at in the end: this, or the other shoulder in the same position if that is less: 90 (80 to 90) deg.
-    pub const EARLY_EXTERNAL_ROTATION_AIM: &Entry = &TABLE[124];
+    pub const EARLY_EXTERNAL_ROTATION_AIM: &Entry = &TABLE[125];
 
     /// day by which the final external rotation is aimed at: day 182.
-    pub const EARLY_EXTERNAL_ROTATION_AIM_DUE: &Entry = &TABLE[125];
+    pub const EARLY_EXTERNAL_ROTATION_AIM_DUE: &Entry = &TABLE[126];
 
     /// repetitions of elbow, wrist and hand movement in the first days: 10 (5 to 15) repetitions.
-    pub const EARLY_HAND_REPETITIONS: &Entry = &TABLE[126];
+    pub const EARLY_HAND_REPETITIONS: &Entry = &TABLE[127];
 
     /// latest first day of every other passive movement in the early-passive protocol, whatever was found: day 56.
-    pub const EARLY_OTHER_PASSIVE_LATEST: &Entry = &TABLE[127];
+    pub const EARLY_OTHER_PASSIVE_LATEST: &Entry = &TABLE[128];
 
     /// pain at one week of shoulders that were stiff later: 7.7 points.
-    pub const EARLY_PAIN_LATER_STIFF: &Entry = &TABLE[128];
+    pub const EARLY_PAIN_LATER_STIFF: &Entry = &TABLE[129];
 
     /// pain at one week of shoulders that were not stiff later: 4.5 points.
-    pub const EARLY_PAIN_NOT_STIFF: &Entry = &TABLE[129];
+    pub const EARLY_PAIN_NOT_STIFF: &Entry = &TABLE[130];
 
     /// latest first day of passive elevation and external rotation in the early-passive protocol, whatever was found: day 1.
-    pub const EARLY_PASSIVE_LATEST: &Entry = &TABLE[130];
+    pub const EARLY_PASSIVE_LATEST: &Entry = &TABLE[131];
 
     /// first day of passive motion in the early-passive protocol: day 1.
-    pub const EARLY_PASSIVE_START: &Entry = &TABLE[131];
+    pub const EARLY_PASSIVE_START: &Entry = &TABLE[132];
 
     /// pendulum circles each way: 10 (10 to 20) repetitions.
-    pub const EARLY_PENDULUM_CIRCLES: &Entry = &TABLE[132];
+    pub const EARLY_PENDULUM_CIRCLES: &Entry = &TABLE[133];
 
     /// first day without a sling, 30 mm or more or more than one tendon: day 56.
-    pub const EARLY_SLING_LARGE_ALWAYS: &Entry = &TABLE[133];
+    pub const EARLY_SLING_LARGE_ALWAYS: &Entry = &TABLE[134];
 
     /// first day of weaning, tear of 10 to 29 mm: day 42.
-    pub const EARLY_SLING_MEDIUM_ALWAYS: &Entry = &TABLE[134];
+    pub const EARLY_SLING_MEDIUM_ALWAYS: &Entry = &TABLE[135];
 
     /// first day without a sling, tear of 10 to 29 mm: day 56.
-    pub const EARLY_SLING_MEDIUM_WEANING: &Entry = &TABLE[135];
+    pub const EARLY_SLING_MEDIUM_WEANING: &Entry = &TABLE[136];
 
     /// first day of weaning, tear under 10 mm: day 28.
-    pub const EARLY_SLING_SMALL_ALWAYS: &Entry = &TABLE[136];
+    pub const EARLY_SLING_SMALL_ALWAYS: &Entry = &TABLE[137];
 
     /// first day without a sling, tear under 10 mm: day 42.
-    pub const EARLY_SLING_SMALL_WEANING: &Entry = &TABLE[137];
+    pub const EARLY_SLING_SMALL_WEANING: &Entry = &TABLE[138];
 
     /// repetitions of stick-assisted exercises: 10 (10 to 15) repetitions.
-    pub const EARLY_STICK_REPETITIONS: &Entry = &TABLE[138];
+    pub const EARLY_STICK_REPETITIONS: &Entry = &TABLE[139];
 
     /// effort without movement is no longer capped once resistance is open: a statement.
-    pub const EFFORT_FREE_WITH_RESISTANCE: &Entry = &TABLE[139];
+    pub const EFFORT_FREE_WITH_RESISTANCE: &Entry = &TABLE[140];
 
     /// first day of effort without movement at elbow and forearm: day 56.
-    pub const ELBOW_EFFORT_START: &Entry = &TABLE[140];
+    pub const ELBOW_EFFORT_START: &Entry = &TABLE[141];
 
     /// elbow, forearm, wrist and hand move from the day of surgery, once the block has worn off: day 0.
-    pub const ELBOW_HAND_FROM_THE_START: &Entry = &TABLE[141];
+    pub const ELBOW_HAND_FROM_THE_START: &Entry = &TABLE[142];
 
     /// first day of resistance by the other hand at elbow, forearm and wrist: day 56.
-    pub const ELBOW_RESISTANCE_START: &Entry = &TABLE[142];
+    pub const ELBOW_RESISTANCE_START: &Entry = &TABLE[143];
 
     /// first day of gentle pressure at the end of elbow, forearm, wrist and finger movement: day 14.
-    pub const ELBOW_STRETCH_START: &Entry = &TABLE[143];
+    pub const ELBOW_STRETCH_START: &Entry = &TABLE[144];
 
     /// emergency number: blue lips: a statement.
-    pub const EMERGENCY_BLUE_LIPS: &Entry = &TABLE[144];
+    pub const EMERGENCY_BLUE_LIPS: &Entry = &TABLE[145];
 
     /// emergency number: chest pain, severe or sudden breathlessness, coughing blood, collapse: a statement.
-    pub const EMERGENCY_BREATHING_AND_CHEST: &Entry = &TABLE[145];
+    pub const EMERGENCY_BREATHING_AND_CHEST: &Entry = &TABLE[146];
 
     /// infraspinatus in passive exercises after surgery is above rest; no percent was read: a statement.
-    pub const EMG_ABOVE_REST_INFRASPINATUS: &Entry = &TABLE[146];
+    pub const EMG_ABOVE_REST_INFRASPINATUS: &Entry = &TABLE[147];
 
     /// supraspinatus in standing active elevation, upper end of the confidence interval: 40 % MVIC.
-    pub const EMG_ACTIVE_ELEVATION_SUPRASPINATUS: &Entry = &TABLE[147];
+    pub const EMG_ACTIVE_ELEVATION_SUPRASPINATUS: &Entry = &TABLE[148];
 
     /// supraspinatus in an exercise found no different from rest after surgery: 15 % MVIC.
-    pub const EMG_AT_REST_SUPRASPINATUS: &Entry = &TABLE[148];
+    pub const EMG_AT_REST_SUPRASPINATUS: &Entry = &TABLE[149];
 
     /// subscapularis in internal rotation with the arm at the side: 40 to 50 % MVIC.
-    pub const EMG_BAND_INTERNAL_ROTATION_SUBSCAPULARIS: &Entry = &TABLE[149];
+    pub const EMG_BAND_INTERNAL_ROTATION_SUBSCAPULARIS: &Entry = &TABLE[150];
 
     /// supraspinatus while the other arm raises the arm with a stick: 8.7 % MVIC.
-    pub const EMG_BAR_RAISE_SUPRASPINATUS: &Entry = &TABLE[150];
+    pub const EMG_BAR_RAISE_SUPRASPINATUS: &Entry = &TABLE[151];
 
     /// infraspinatus in drawing the blade down or forward, less than: 0 to 20 % MVIC.
-    pub const EMG_BLADE_DOWN_INFRASPINATUS: &Entry = &TABLE[151];
+    pub const EMG_BLADE_DOWN_INFRASPINATUS: &Entry = &TABLE[152];
 
     /// supraspinatus in drawing the blade down or forward, less than: 0 to 20 % MVIC.
-    pub const EMG_BLADE_DOWN_SUPRASPINATUS: &Entry = &TABLE[152];
+    pub const EMG_BLADE_DOWN_SUPRASPINATUS: &Entry = &TABLE[153];
 
     /// upper subscapularis in every shoulder-blade exercise tested: 40 to 63 % MVIC.
-    pub const EMG_BLADE_SUBSCAPULARIS: &Entry = &TABLE[153];
+    pub const EMG_BLADE_SUBSCAPULARIS: &Entry = &TABLE[154];
 
     /// shrug, squeeze and circle of the blade are outside the quiet group of that study: a statement.
-    pub const EMG_BLADE_UP_AND_BACK: &Entry = &TABLE[154];
+    pub const EMG_BLADE_UP_AND_BACK: &Entry = &TABLE[155];
 
     /// highest activity of the class high: 60 % MVIC.
-    pub const EMG_CLASS_HIGH_TOP: &Entry = &TABLE[155];
+    pub const EMG_CLASS_HIGH_TOP: &Entry = &TABLE[156];
 
     /// highest activity of the class low to moderate: 20 % MVIC.
-    pub const EMG_CLASS_LOW_MODERATE_TOP: &Entry = &TABLE[156];
+    pub const EMG_CLASS_LOW_MODERATE_TOP: &Entry = &TABLE[157];
 
     /// highest activity of the class low: 15 % MVIC.
-    pub const EMG_CLASS_LOW_TOP: &Entry = &TABLE[157];
+    pub const EMG_CLASS_LOW_TOP: &Entry = &TABLE[158];
 
     /// highest activity of the class moderate: 40 % MVIC.
-    pub const EMG_CLASS_MODERATE_TOP: &Entry = &TABLE[158];
+    pub const EMG_CLASS_MODERATE_TOP: &Entry = &TABLE[159];
 
     /// subscapularis in the diagonal pull: 39 to 60 % MVIC.
-    pub const EMG_DIAGONAL_SUBSCAPULARIS: &Entry = &TABLE[159];
+    pub const EMG_DIAGONAL_SUBSCAPULARIS: &Entry = &TABLE[160];
 
     /// subscapularis in every early exercise tested: more than: at least 15 % MVIC.
-    pub const EMG_EARLY_EXERCISES_SUBSCAPULARIS: &Entry = &TABLE[160];
+    pub const EMG_EARLY_EXERCISES_SUBSCAPULARIS: &Entry = &TABLE[161];
 
     /// cuff muscles in eating and drinking: 14 to 32 % MVIC.
-    pub const EMG_EATING_CUFF: &Entry = &TABLE[161];
+    pub const EMG_EATING_CUFF: &Entry = &TABLE[162];
 
     /// cuff muscles in elbow flexion with the arm at rest, at most: 10 % MVIC.
-    pub const EMG_ELBOW_FLEXION_CUFF: &Entry = &TABLE[162];
+    pub const EMG_ELBOW_FLEXION_CUFF: &Entry = &TABLE[163];
 
     /// supraspinatus in raising the arm in the plane of the blade, thumb down: 63 % MVIC.
-    pub const EMG_EMPTY_CAN_SUPRASPINATUS: &Entry = &TABLE[163];
+    pub const EMG_EMPTY_CAN_SUPRASPINATUS: &Entry = &TABLE[164];
 
     /// supraspinatus in raising the arm in the plane of the blade, thumb up: 62 % MVIC.
-    pub const EMG_FULL_CAN_SUPRASPINATUS: &Entry = &TABLE[164];
+    pub const EMG_FULL_CAN_SUPRASPINATUS: &Entry = &TABLE[165];
 
     /// all muscles in a group of twelve passive exercises, at most: 10 % MVIC.
-    pub const EMG_PASSIVE_GROUP: &Entry = &TABLE[165];
+    pub const EMG_PASSIVE_GROUP: &Entry = &TABLE[166];
 
     /// supraspinatus while a machine moves the arm: 5 % MVIC.
-    pub const EMG_PASSIVE_MACHINE_SUPRASPINATUS: &Entry = &TABLE[166];
+    pub const EMG_PASSIVE_MACHINE_SUPRASPINATUS: &Entry = &TABLE[167];
 
     /// infraspinatus in the pendulum, at most: 15 % MVIC.
-    pub const EMG_PENDULUM_INFRASPINATUS: &Entry = &TABLE[167];
+    pub const EMG_PENDULUM_INFRASPINATUS: &Entry = &TABLE[168];
 
     /// supraspinatus in the pendulum, at most: 15 % MVIC.
-    pub const EMG_PENDULUM_SUPRASPINATUS: &Entry = &TABLE[168];
+    pub const EMG_PENDULUM_SUPRASPINATUS: &Entry = &TABLE[169];
 
     /// supraspinatus in a wide pendulum that the muscles drive, about: 19 % MVIC.
-    pub const EMG_PENDULUM_WIDE_SUPRASPINATUS: &Entry = &TABLE[169];
+    pub const EMG_PENDULUM_WIDE_SUPRASPINATUS: &Entry = &TABLE[170];
 
     /// supraspinatus in raising the arm outward lying on the front: 82 % MVIC.
-    pub const EMG_PRONE_RAISE_SUPRASPINATUS: &Entry = &TABLE[170];
+    pub const EMG_PRONE_RAISE_SUPRASPINATUS: &Entry = &TABLE[171];
 
     /// infraspinatus in external rotation lying on the front: 46.1 % MVIC.
-    pub const EMG_PRONE_ROTATION_INFRASPINATUS: &Entry = &TABLE[171];
+    pub const EMG_PRONE_ROTATION_INFRASPINATUS: &Entry = &TABLE[172];
 
     /// supraspinatus at the pulley: 17.6 % MVIC.
-    pub const EMG_PULLEY_SUPRASPINATUS: &Entry = &TABLE[172];
+    pub const EMG_PULLEY_SUPRASPINATUS: &Entry = &TABLE[173];
 
     /// subscapularis in the push-up with a plus: 46 to 122 % MVIC.
-    pub const EMG_PUSH_UP_PLUS_SUBSCAPULARIS: &Entry = &TABLE[173];
+    pub const EMG_PUSH_UP_PLUS_SUBSCAPULARIS: &Entry = &TABLE[174];
 
     /// infraspinatus in the raise with fingers interlocked, lying: less than the pendulum: 15 % MVIC.
-    pub const EMG_SELF_RAISE_INFRASPINATUS: &Entry = &TABLE[174];
+    pub const EMG_SELF_RAISE_INFRASPINATUS: &Entry = &TABLE[175];
 
     /// supraspinatus in the raise with fingers interlocked, lying: less than the pendulum: 15 % MVIC.
-    pub const EMG_SELF_RAISE_SUPRASPINATUS: &Entry = &TABLE[175];
+    pub const EMG_SELF_RAISE_SUPRASPINATUS: &Entry = &TABLE[176];
 
     /// infraspinatus in side-lying external rotation: 43.4 % MVIC.
-    pub const EMG_SIDE_LYING_ROTATION_INFRASPINATUS: &Entry = &TABLE[176];
+    pub const EMG_SIDE_LYING_ROTATION_INFRASPINATUS: &Entry = &TABLE[177];
 
     /// supraspinatus in side-lying external rotation: 51 % MVIC.
-    pub const EMG_SIDE_LYING_ROTATION_SUPRASPINATUS: &Entry = &TABLE[177];
+    pub const EMG_SIDE_LYING_ROTATION_SUPRASPINATUS: &Entry = &TABLE[178];
 
     /// infraspinatus in standing external rotation: 26.1 % MVIC.
-    pub const EMG_STANDING_ROTATION_INFRASPINATUS: &Entry = &TABLE[178];
+    pub const EMG_STANDING_ROTATION_INFRASPINATUS: &Entry = &TABLE[179];
 
     /// infraspinatus in the table slide: more than: at least 15 % MVIC.
-    pub const EMG_TABLE_SLIDE_INFRASPINATUS: &Entry = &TABLE[179];
+    pub const EMG_TABLE_SLIDE_INFRASPINATUS: &Entry = &TABLE[180];
 
     /// supraspinatus in the table slide, at most: 15 % MVIC.
-    pub const EMG_TABLE_SLIDE_SUPRASPINATUS: &Entry = &TABLE[180];
+    pub const EMG_TABLE_SLIDE_SUPRASPINATUS: &Entry = &TABLE[181];
 
     /// supraspinatus while a therapist raises the arm: 5 % MVIC.
-    pub const EMG_THERAPIST_ELEVATION_SUPRASPINATUS: &Entry = &TABLE[181];
+    pub const EMG_THERAPIST_ELEVATION_SUPRASPINATUS: &Entry = &TABLE[182];
 
     /// cuff muscles in walking, with or without a sling, at most: 7 % MVIC.
-    pub const EMG_WALKING_CUFF: &Entry = &TABLE[182];
+    pub const EMG_WALKING_CUFF: &Entry = &TABLE[183];
 
     /// infraspinatus in the upright wall slide: more than: at least 15 % MVIC.
-    pub const EMG_WALL_SLIDE_INFRASPINATUS: &Entry = &TABLE[183];
+    pub const EMG_WALL_SLIDE_INFRASPINATUS: &Entry = &TABLE[184];
 
     /// supraspinatus in the upright wall slide, at most: 15 % MVIC.
-    pub const EMG_WALL_SLIDE_SUPRASPINATUS: &Entry = &TABLE[184];
+    pub const EMG_WALL_SLIDE_SUPRASPINATUS: &Entry = &TABLE[185];
 
     /// infraspinatus in washing the body upright: 10 % MVIC.
-    pub const EMG_WASH_BODY_INFRASPINATUS: &Entry = &TABLE[185];
+    pub const EMG_WASH_BODY_INFRASPINATUS: &Entry = &TABLE[186];
 
     /// upper subscapularis in washing the face: 37 % MVIC.
-    pub const EMG_WASH_FACE_SUBSCAPULARIS: &Entry = &TABLE[186];
+    pub const EMG_WASH_FACE_SUBSCAPULARIS: &Entry = &TABLE[187];
 
     /// cuff muscles in washing the hair leaning forward: 6 to 36 % MVIC.
-    pub const EMG_WASH_HAIR_LEANING_CUFF: &Entry = &TABLE[187];
+    pub const EMG_WASH_HAIR_LEANING_CUFF: &Entry = &TABLE[188];
 
     /// cuff muscles in washing the hair upright: 23 to 57 % MVIC.
-    pub const EMG_WASH_HAIR_STANDING_CUFF: &Entry = &TABLE[188];
+    pub const EMG_WASH_HAIR_STANDING_CUFF: &Entry = &TABLE[189];
 
     /// infraspinatus in the side-lying wiper movement: 56 % MVIC.
-    pub const EMG_WIPER_INFRASPINATUS: &Entry = &TABLE[189];
+    pub const EMG_WIPER_INFRASPINATUS: &Entry = &TABLE[190];
 
     /// cuff muscles in wrist and finger motion, at most: 5 % MVIC.
-    pub const EMG_WRIST_FINGER_CUFF: &Entry = &TABLE[190];
+    pub const EMG_WRIST_FINGER_CUFF: &Entry = &TABLE[191];
 
     /// cuff muscles in writing and typing with the arm supported, at most: 11 % MVIC.
-    pub const EMG_WRITING_TYPING_CUFF: &Entry = &TABLE[191];
+    pub const EMG_WRITING_TYPING_CUFF: &Entry = &TABLE[192];
 
     /// what a hand holds or pushes with, estimated as 1 kg: 1 kg.
-    pub const ESTIMATE_1_KILOGRAM: &Entry = &TABLE[192];
+    pub const ESTIMATE_1_KILOGRAM: &Entry = &TABLE[193];
 
     /// an angle of a pose or a daily movement, estimated as 10: 10 deg.
-    pub const ESTIMATE_10_DEGREES: &Entry = &TABLE[193];
+    pub const ESTIMATE_10_DEGREES: &Entry = &TABLE[194];
 
     /// what a hand holds or pushes with, estimated as 10 kg: 10 kg.
-    pub const ESTIMATE_10_KILOGRAMS: &Entry = &TABLE[194];
+    pub const ESTIMATE_10_KILOGRAMS: &Entry = &TABLE[195];
 
     /// an angle of a pose or a daily movement, estimated as 110: 110 deg.
-    pub const ESTIMATE_110_DEGREES: &Entry = &TABLE[195];
+    pub const ESTIMATE_110_DEGREES: &Entry = &TABLE[196];
 
     /// an angle of a pose or a daily movement, estimated as 120: 120 deg.
-    pub const ESTIMATE_120_DEGREES: &Entry = &TABLE[196];
+    pub const ESTIMATE_120_DEGREES: &Entry = &TABLE[197];
 
     /// an angle of a pose or a daily movement, estimated as 150: 150 deg.
-    pub const ESTIMATE_150_DEGREES: &Entry = &TABLE[197];
+    pub const ESTIMATE_150_DEGREES: &Entry = &TABLE[198];
 
     /// what a hand holds or pushes with, estimated as 1.5 kg: 1.5 kg.
-    pub const ESTIMATE_1500_GRAMS: &Entry = &TABLE[198];
+    pub const ESTIMATE_1500_GRAMS: &Entry = &TABLE[199];
 
     /// what a hand holds or pushes with, estimated as 2 kg: 2 kg.
-    pub const ESTIMATE_2_KILOGRAMS: &Entry = &TABLE[199];
+    pub const ESTIMATE_2_KILOGRAMS: &Entry = &TABLE[200];
 
     /// an angle of a pose or a daily movement, estimated as 20: 20 deg.
-    pub const ESTIMATE_20_DEGREES: &Entry = &TABLE[200];
+    pub const ESTIMATE_20_DEGREES: &Entry = &TABLE[201];
 
     /// what a hand holds or pushes with, estimated as 3 kg: 3 kg.
-    pub const ESTIMATE_3_KILOGRAMS: &Entry = &TABLE[201];
+    pub const ESTIMATE_3_KILOGRAMS: &Entry = &TABLE[202];
 
     /// an angle of a pose or a daily movement, estimated as 30: 30 deg.
-    pub const ESTIMATE_30_DEGREES: &Entry = &TABLE[202];
+    pub const ESTIMATE_30_DEGREES: &Entry = &TABLE[203];
 
     /// what a hand holds or pushes with, estimated as 4 kg: 4 kg.
-    pub const ESTIMATE_4_KILOGRAMS: &Entry = &TABLE[203];
+    pub const ESTIMATE_4_KILOGRAMS: &Entry = &TABLE[204];
 
     /// an angle of a pose or a daily movement, estimated as 45: 45 deg.
-    pub const ESTIMATE_45_DEGREES: &Entry = &TABLE[204];
+    pub const ESTIMATE_45_DEGREES: &Entry = &TABLE[205];
 
     /// what a hand holds or pushes with, estimated as 5 kg: 5 kg.
-    pub const ESTIMATE_5_KILOGRAMS: &Entry = &TABLE[205];
+    pub const ESTIMATE_5_KILOGRAMS: &Entry = &TABLE[206];
 
     /// what a hand holds or pushes with, estimated as 0.5 kg: 0.5 kg.
-    pub const ESTIMATE_500_GRAMS: &Entry = &TABLE[206];
+    pub const ESTIMATE_500_GRAMS: &Entry = &TABLE[207];
 
     /// an angle of a pose or a daily movement, estimated as 60: 60 deg.
-    pub const ESTIMATE_60_DEGREES: &Entry = &TABLE[207];
+    pub const ESTIMATE_60_DEGREES: &Entry = &TABLE[208];
 
     /// an angle of a pose or a daily movement, estimated as 70: 70 deg.
-    pub const ESTIMATE_70_DEGREES: &Entry = &TABLE[208];
+    pub const ESTIMATE_70_DEGREES: &Entry = &TABLE[209];
 
     /// an angle of a pose or a daily movement, estimated as 90: 90 deg.
-    pub const ESTIMATE_90_DEGREES: &Entry = &TABLE[209];
+    pub const ESTIMATE_90_DEGREES: &Entry = &TABLE[210];
 
     /// a wider passive external rotation a surgeon may choose: 30 deg.
-    pub const EXTERNAL_ROTATION_WIDER: &Entry = &TABLE[210];
+    pub const EXTERNAL_ROTATION_WIDER: &Entry = &TABLE[211];
 
     /// the widest passive external rotation a surgeon may choose: 45 deg.
-    pub const EXTERNAL_ROTATION_WIDEST: &Entry = &TABLE[211];
+    pub const EXTERNAL_ROTATION_WIDEST: &Entry = &TABLE[212];
 
     /// height of the eyes above the floor: 0.937 (0.929 to 0.945) of stature.
-    pub const EYE_HEIGHT: &Entry = &TABLE[212];
+    pub const EYE_HEIGHT: &Entry = &TABLE[213];
 
     /// first day on which a raised temperature is no longer measured again before calling: day 2.
-    pub const FEVER_MEASURE_AGAIN_UNTIL: &Entry = &TABLE[213];
+    pub const FEVER_MEASURE_AGAIN_UNTIL: &Entry = &TABLE[214];
 
     /// body temperature from which the patient calls the same day: 38 C.
-    pub const FEVER_SAME_DAY: &Entry = &TABLE[214];
+    pub const FEVER_SAME_DAY: &Entry = &TABLE[215];
 
     /// body temperature from which the patient calls the same day, where the surgeon chooses it: 38.3 C.
-    pub const FEVER_SAME_DAY_OTHER: &Entry = &TABLE[215];
+    pub const FEVER_SAME_DAY_OTHER: &Entry = &TABLE[216];
 
     /// first light uses named by a public text: brushing teeth, dressing, holding a cup of tea: day 42.
-    pub const FIRST_ACTIVE_USES_PUBLIC: &Entry = &TABLE[216];
+    pub const FIRST_ACTIVE_USES_PUBLIC: &Entry = &TABLE[217];
 
     /// load in the hand in the first strengthening weeks (5 lb): 2.27 kg.
-    pub const FIRST_HAND_LOAD: &Entry = &TABLE[217];
+    pub const FIRST_HAND_LOAD: &Entry = &TABLE[218];
 
     /// day about which the wound is looked at: day 10 (10 to 14).
-    pub const FIRST_VISIT_USUAL: &Entry = &TABLE[218];
+    pub const FIRST_VISIT_USUAL: &Entry = &TABLE[219];
 
     /// length of the foot: 0.152 (0.151 to 0.154) of stature.
-    pub const FOOT_LENGTH: &Entry = &TABLE[219];
+    pub const FOOT_LENGTH: &Entry = &TABLE[220];
 
     /// center of mass of the forearm from its upper joint, cadaver table: 0.43 of segment.
-    pub const FOREARM_CENTER_CADAVER: &Entry = &TABLE[220];
+    pub const FOREARM_CENTER_CADAVER: &Entry = &TABLE[221];
 
     /// center of mass of the forearm from its upper joint, men: 0.4574 of segment.
-    pub const FOREARM_CENTER_MEN: &Entry = &TABLE[221];
+    pub const FOREARM_CENTER_MEN: &Entry = &TABLE[222];
 
     /// center of mass of the forearm from its upper joint, women: 0.4559 of segment.
-    pub const FOREARM_CENTER_WOMEN: &Entry = &TABLE[222];
+    pub const FOREARM_CENTER_WOMEN: &Entry = &TABLE[223];
 
     /// radius of gyration of the forearm about its center of mass, cadaver table: 0.303 of segment.
-    pub const FOREARM_GYRATION_CADAVER: &Entry = &TABLE[223];
+    pub const FOREARM_GYRATION_CADAVER: &Entry = &TABLE[224];
 
     /// radius of gyration of the forearm about a transverse axis through its center of mass, men: 0.265 of segment.
-    pub const FOREARM_GYRATION_MEN: &Entry = &TABLE[224];
+    pub const FOREARM_GYRATION_MEN: &Entry = &TABLE[225];
 
     /// radius of gyration of the forearm about a transverse axis through its center of mass, women: 0.257 of segment.
-    pub const FOREARM_GYRATION_WOMEN: &Entry = &TABLE[225];
+    pub const FOREARM_GYRATION_WOMEN: &Entry = &TABLE[226];
 
     /// length of the forearm: 0.146 of stature.
-    pub const FOREARM_LENGTH: &Entry = &TABLE[226];
+    pub const FOREARM_LENGTH: &Entry = &TABLE[227];
 
     /// mass of the forearm, cadaver table: 0.016 of body mass.
-    pub const FOREARM_MASS_CADAVER: &Entry = &TABLE[227];
+    pub const FOREARM_MASS_CADAVER: &Entry = &TABLE[228];
 
     /// mass of the forearm, men: 0.0162 of body mass.
-    pub const FOREARM_MASS_MEN: &Entry = &TABLE[228];
+    pub const FOREARM_MASS_MEN: &Entry = &TABLE[229];
 
     /// mass of the forearm, women: 0.0138 of body mass.
-    pub const FOREARM_MASS_WOMEN: &Entry = &TABLE[229];
+    pub const FOREARM_MASS_WOMEN: &Entry = &TABLE[230];
 
     /// hours after which a fresh leak from the wounds means a call: 24 (24 to 72) h.
-    pub const FRESH_LEAK_AFTER: &Entry = &TABLE[230];
+    pub const FRESH_LEAK_AFTER: &Entry = &TABLE[231];
 
     /// highest Goutallier grade; the grades are 0 to this: 4.
-    pub const GOUTALLIER_GRADE_HIGHEST: &Entry = &TABLE[231];
+    pub const GOUTALLIER_GRADE_HIGHEST: &Entry = &TABLE[232];
 
     /// standard acceleration of gravity: 9.80665 m/s2.
-    pub const GRAVITY: &Entry = &TABLE[232];
+    pub const GRAVITY: &Entry = &TABLE[233];
 
     /// middle of a grip from the wrist: 0.0445 of stature.
-    pub const GRIP_CENTER: &Entry = &TABLE[233];
+    pub const GRIP_CENTER: &Entry = &TABLE[234];
 
     /// center of mass of the hand from its upper joint, cadaver table: 0.506 of segment.
-    pub const HAND_CENTER_CADAVER: &Entry = &TABLE[234];
+    pub const HAND_CENTER_CADAVER: &Entry = &TABLE[235];
 
     /// center of mass of the hand from its upper joint, men: 0.79 of segment.
-    pub const HAND_CENTER_MEN: &Entry = &TABLE[235];
+    pub const HAND_CENTER_MEN: &Entry = &TABLE[236];
 
     /// center of mass of the hand from its upper joint, women: 0.7474 of segment.
-    pub const HAND_CENTER_WOMEN: &Entry = &TABLE[236];
+    pub const HAND_CENTER_WOMEN: &Entry = &TABLE[237];
 
     /// same day: cold, white or blue fingers: a statement.
-    pub const HAND_COLOR_SAME_DAY: &Entry = &TABLE[237];
+    pub const HAND_COLOR_SAME_DAY: &Entry = &TABLE[238];
 
     /// radius of gyration of the hand about its center of mass, cadaver table: 0.297 of segment.
-    pub const HAND_GYRATION_CADAVER: &Entry = &TABLE[238];
+    pub const HAND_GYRATION_CADAVER: &Entry = &TABLE[239];
 
     /// radius of gyration of the hand about a transverse axis through its center of mass, men: 0.513 of segment.
-    pub const HAND_GYRATION_MEN: &Entry = &TABLE[239];
+    pub const HAND_GYRATION_MEN: &Entry = &TABLE[240];
 
     /// radius of gyration of the hand about a transverse axis through its center of mass, women: 0.454 of segment.
-    pub const HAND_GYRATION_WOMEN: &Entry = &TABLE[240];
+    pub const HAND_GYRATION_WOMEN: &Entry = &TABLE[241];
 
     /// length of the hand: 0.108 of stature.
-    pub const HAND_LENGTH: &Entry = &TABLE[241];
+    pub const HAND_LENGTH: &Entry = &TABLE[242];
 
     /// mass of the hand, cadaver table: 0.006 of body mass.
-    pub const HAND_MASS_CADAVER: &Entry = &TABLE[242];
+    pub const HAND_MASS_CADAVER: &Entry = &TABLE[243];
 
     /// mass of the hand, men: 0.0061 of body mass.
-    pub const HAND_MASS_MEN: &Entry = &TABLE[243];
+    pub const HAND_MASS_MEN: &Entry = &TABLE[244];
 
     /// mass of the hand, women: 0.0056 of body mass.
-    pub const HAND_MASS_WOMEN: &Entry = &TABLE[244];
+    pub const HAND_MASS_WOMEN: &Entry = &TABLE[245];
 
     /// hours within which a swollen, stiff, burning or color-changing hand is told: 48 h.
-    pub const HAND_SWELLING_WITHIN: &Entry = &TABLE[245];
+    pub const HAND_SWELLING_WITHIN: &Entry = &TABLE[246];
 
     /// middle of the head above the floor: 0.935 of stature.
-    pub const HEAD_CENTER_HEIGHT: &Entry = &TABLE[246];
+    pub const HEAD_CENTER_HEIGHT: &Entry = &TABLE[247];
 
     /// points of the healing index for a high level of work or activity: 2 points.
-    pub const HEALING_INDEX_ACTIVITY_POINTS: &Entry = &TABLE[247];
+    pub const HEALING_INDEX_ACTIVITY_POINTS: &Entry = &TABLE[248];
 
     /// age in completed years above which the healing index counts it; the age itself does not count: 70 years.
-    pub const HEALING_INDEX_AGE_OVER: &Entry = &TABLE[248];
+    pub const HEALING_INDEX_AGE_OVER: &Entry = &TABLE[249];
 
     /// points of the healing index for age: 2 points.
-    pub const HEALING_INDEX_AGE_POINTS: &Entry = &TABLE[249];
+    pub const HEALING_INDEX_AGE_POINTS: &Entry = &TABLE[250];
 
     /// anteroposterior tear size above which the healing index counts it; the size itself does not count: 25 mm.
-    pub const HEALING_INDEX_ANTEROPOSTERIOR_OVER: &Entry = &TABLE[250];
+    pub const HEALING_INDEX_ANTEROPOSTERIOR_OVER: &Entry = &TABLE[251];
 
     /// points of the healing index for anteroposterior tear size: 2 points.
-    pub const HEALING_INDEX_ANTEROPOSTERIOR_POINTS: &Entry = &TABLE[251];
+    pub const HEALING_INDEX_ANTEROPOSTERIOR_POINTS: &Entry = &TABLE[252];
 
     /// bone density T-score at or below which the healing index counts it: -2.5.
-    pub const HEALING_INDEX_BONE_DENSITY_AT_MOST: &Entry = &TABLE[252];
+    pub const HEALING_INDEX_BONE_DENSITY_AT_MOST: &Entry = &TABLE[253];
 
     /// points of the healing index for bone density: 2 points.
-    pub const HEALING_INDEX_BONE_DENSITY_POINTS: &Entry = &TABLE[253];
+    pub const HEALING_INDEX_BONE_DENSITY_POINTS: &Entry = &TABLE[254];
 
     /// share healed in the first band of the healing index: 94 %.
-    pub const HEALING_INDEX_FIRST_BAND_HEALED: &Entry = &TABLE[254];
+    pub const HEALING_INDEX_FIRST_BAND_HEALED: &Entry = &TABLE[255];
 
     /// highest score of the first band of the healing index: 4 points.
-    pub const HEALING_INDEX_FIRST_BAND_UNTIL: &Entry = &TABLE[255];
+    pub const HEALING_INDEX_FIRST_BAND_UNTIL: &Entry = &TABLE[256];
 
     /// share healed in the fourth band of the healing index: 14 %.
-    pub const HEALING_INDEX_FOURTH_BAND_HEALED: &Entry = &TABLE[256];
+    pub const HEALING_INDEX_FOURTH_BAND_HEALED: &Entry = &TABLE[257];
 
     /// Goutallier grade of the infraspinatus from which the healing index counts it: 2.
-    pub const HEALING_INDEX_INFILTRATION_FROM: &Entry = &TABLE[257];
+    pub const HEALING_INDEX_INFILTRATION_FROM: &Entry = &TABLE[258];
 
     /// points of the healing index for fatty infiltration of the infraspinatus: 3 points.
-    pub const HEALING_INDEX_INFILTRATION_POINTS: &Entry = &TABLE[258];
+    pub const HEALING_INDEX_INFILTRATION_POINTS: &Entry = &TABLE[259];
 
     /// points of the healing index for retraction from the first step on: 1 points.
-    pub const HEALING_INDEX_RETRACTION_FIRST_POINTS: &Entry = &TABLE[259];
+    pub const HEALING_INDEX_RETRACTION_FIRST_POINTS: &Entry = &TABLE[260];
 
     /// retraction from which the healing index gives the first points: 10 mm.
-    pub const HEALING_INDEX_RETRACTION_FIRST_STEP: &Entry = &TABLE[260];
+    pub const HEALING_INDEX_RETRACTION_FIRST_STEP: &Entry = &TABLE[261];
 
     /// points of the healing index for retraction from the second step on: 2 points.
-    pub const HEALING_INDEX_RETRACTION_SECOND_POINTS: &Entry = &TABLE[261];
+    pub const HEALING_INDEX_RETRACTION_SECOND_POINTS: &Entry = &TABLE[262];
 
     /// retraction from which the healing index gives more points: 20 mm.
-    pub const HEALING_INDEX_RETRACTION_SECOND_STEP: &Entry = &TABLE[262];
+    pub const HEALING_INDEX_RETRACTION_SECOND_STEP: &Entry = &TABLE[263];
 
     /// points of the healing index for retraction from the third step on: 4 points.
-    pub const HEALING_INDEX_RETRACTION_THIRD_POINTS: &Entry = &TABLE[263];
+    pub const HEALING_INDEX_RETRACTION_THIRD_POINTS: &Entry = &TABLE[264];
 
     /// retraction from which the healing index gives the most points; the length itself counts: 30 mm.
-    pub const HEALING_INDEX_RETRACTION_THIRD_STEP: &Entry = &TABLE[264];
+    pub const HEALING_INDEX_RETRACTION_THIRD_STEP: &Entry = &TABLE[265];
 
     /// share healed in the second band of the healing index: 68 %.
-    pub const HEALING_INDEX_SECOND_BAND_HEALED: &Entry = &TABLE[265];
+    pub const HEALING_INDEX_SECOND_BAND_HEALED: &Entry = &TABLE[266];
 
     /// highest score of the second band of the healing index: 6 points.
-    pub const HEALING_INDEX_SECOND_BAND_UNTIL: &Entry = &TABLE[266];
+    pub const HEALING_INDEX_SECOND_BAND_UNTIL: &Entry = &TABLE[267];
 
     /// share healed in the third band of the healing index: 38 %.
-    pub const HEALING_INDEX_THIRD_BAND_HEALED: &Entry = &TABLE[267];
+    pub const HEALING_INDEX_THIRD_BAND_HEALED: &Entry = &TABLE[268];
 
     /// highest score of the third band of the healing index; the fourth lies above: 9 points.
-    pub const HEALING_INDEX_THIRD_BAND_UNTIL: &Entry = &TABLE[268];
+    pub const HEALING_INDEX_THIRD_BAND_UNTIL: &Entry = &TABLE[269];
 
     /// highest score of the healing index: 15 points.
-    pub const HEALING_INDEX_TOTAL: &Entry = &TABLE[269];
+    pub const HEALING_INDEX_TOTAL: &Entry = &TABLE[270];
 
     /// center of the hip joint from the middle of the body: 0.05 of stature.
-    pub const HIP_HALF_BREADTH: &Entry = &TABLE[270];
+    pub const HIP_HALF_BREADTH: &Entry = &TABLE[271];
 
     /// center of the hip joint above the floor, standing: 0.525 (0.513 to 0.53) of stature.
-    pub const HIP_HEIGHT: &Entry = &TABLE[271];
+    pub const HIP_HEIGHT: &Entry = &TABLE[272];
 
     /// a hold keeps the limits of the day before it and moves every later start: a statement.
-    pub const HOLD_KEEPS_LIMITS: &Entry = &TABLE[272];
+    pub const HOLD_KEEPS_LIMITS: &Entry = &TABLE[273];
 
     /// how far an unsupervised target stays below the limit: 5 deg.
-    pub const HOME_MARGIN: &Entry = &TABLE[273];
+    pub const HOME_MARGIN: &Entry = &TABLE[274];
 
     /// the largest home margin that is believed: 30 deg.
-    pub const HOME_MARGIN_MOST: &Entry = &TABLE[274];
+    pub const HOME_MARGIN_MOST: &Entry = &TABLE[275];
 
     /// last day of the dated plan: day 365.
-    pub const HORIZON: &Entry = &TABLE[275];
+    pub const HORIZON: &Entry = &TABLE[276];
 
     /// minutes of ice at a time, wrapped: 15 (10 to 20) min.
-    pub const ICE_MINUTES: &Entry = &TABLE[276];
+    pub const ICE_MINUTES: &Entry = &TABLE[277];
 
     /// times of ice a day: 4 (3 to 4) per day.
-    pub const ICE_TIMES: &Entry = &TABLE[277];
+    pub const ICE_TIMES: &Entry = &TABLE[278];
 
     /// days from repair to early deep infection, mean: 18 (3 to 41) days.
-    pub const INFECTION_EARLY_MEAN: &Entry = &TABLE[278];
+    pub const INFECTION_EARLY_MEAN: &Entry = &TABLE[279];
 
     /// days from repair to the first wash-out, median: 26 (14 to 50) days.
-    pub const INFECTION_FIRST_WASH_OUT: &Entry = &TABLE[279];
+    pub const INFECTION_FIRST_WASH_OUT: &Entry = &TABLE[280];
 
     /// days from repair to deep infection, mean: 49 days.
-    pub const INFECTION_LATE_MEAN: &Entry = &TABLE[280];
+    pub const INFECTION_LATE_MEAN: &Entry = &TABLE[281];
 
     /// growing pain with new stiffness is a sign of infection too: a statement.
-    pub const INFECTION_PAIN_AND_STIFFNESS: &Entry = &TABLE[281];
+    pub const INFECTION_PAIN_AND_STIFFNESS: &Entry = &TABLE[282];
 
     /// first day without the daily questions about infection; from then at visits: day 56.
-    pub const INFECTION_QUESTIONS_DAILY_UNTIL: &Entry = &TABLE[282];
+    pub const INFECTION_QUESTIONS_DAILY_UNTIL: &Entry = &TABLE[283];
 
     /// inner end of the collarbone from the middle of the body: 0.014 of stature.
-    pub const INNER_CLAVICLE_HALF_BREADTH: &Entry = &TABLE[283];
+    pub const INNER_CLAVICLE_HALF_BREADTH: &Entry = &TABLE[284];
 
     /// inner end of the collarbone above the floor: 0.812 of stature.
-    pub const INNER_CLAVICLE_HEIGHT: &Entry = &TABLE[284];
+    pub const INNER_CLAVICLE_HEIGHT: &Entry = &TABLE[285];
 
     /// highest effort without movement, before resistance opens: 30 %.
-    pub const ISOMETRIC_EFFORT: &Entry = &TABLE[285];
+    pub const ISOMETRIC_EFFORT: &Entry = &TABLE[286];
 
     /// bending the elbow: the most a catalogue file may ask for: 160 deg.
-    pub const JOINT_RANGE_ELBOW: &Entry = &TABLE[286];
+    pub const JOINT_RANGE_ELBOW: &Entry = &TABLE[287];
 
     /// raising the arm: the most a catalogue file may ask for: 180 deg.
-    pub const JOINT_RANGE_ELEVATION: &Entry = &TABLE[287];
+    pub const JOINT_RANGE_ELEVATION: &Entry = &TABLE[288];
 
     /// moving the arm backward: the most a catalogue file may ask for: 80 deg.
-    pub const JOINT_RANGE_EXTENSION: &Entry = &TABLE[288];
+    pub const JOINT_RANGE_EXTENSION: &Entry = &TABLE[289];
 
     /// turning the arm outward: the most a catalogue file may ask for: 120 deg.
-    pub const JOINT_RANGE_EXTERNAL_ROTATION: &Entry = &TABLE[289];
+    pub const JOINT_RANGE_EXTERNAL_ROTATION: &Entry = &TABLE[290];
 
     /// bringing the arm across the chest: the most a catalogue file may ask for: 140 deg.
-    pub const JOINT_RANGE_HORIZONTAL_ADDUCTION: &Entry = &TABLE[290];
+    pub const JOINT_RANGE_HORIZONTAL_ADDUCTION: &Entry = &TABLE[291];
 
     /// turning the arm inward: the most a catalogue file may ask for: 110 deg.
-    pub const JOINT_RANGE_INTERNAL_ROTATION: &Entry = &TABLE[291];
+    pub const JOINT_RANGE_INTERNAL_ROTATION: &Entry = &TABLE[292];
 
     /// the jolts of running count as resistance to the arm that swings: a statement.
-    pub const JOLTS_COUNT_AS_RESISTANCE: &Entry = &TABLE[292];
+    pub const JOLTS_COUNT_AS_RESISTANCE: &Entry = &TABLE[293];
 
     /// first day of effort or resistance at the elbow after a labral repair: day 84.
-    pub const LABRUM_BICEPS_START: &Entry = &TABLE[293];
+    pub const LABRUM_BICEPS_START: &Entry = &TABLE[294];
 
     /// first day of abduction with external rotation after a labral repair: day 84.
-    pub const LABRUM_COMBINED_START: &Entry = &TABLE[294];
+    pub const LABRUM_COMBINED_START: &Entry = &TABLE[295];
 
     /// external rotation while a labral repair is fresh: 0 deg.
-    pub const LABRUM_EXTERNAL_ROTATION: &Entry = &TABLE[295];
+    pub const LABRUM_EXTERNAL_ROTATION: &Entry = &TABLE[296];
 
     /// first day without the labral cap on external rotation: day 42.
-    pub const LABRUM_EXTERNAL_ROTATION_UNTIL: &Entry = &TABLE[296];
+    pub const LABRUM_EXTERNAL_ROTATION_UNTIL: &Entry = &TABLE[297];
 
     /// a loosening of more days than this is written twice: 14 days.
-    pub const LARGE_LOOSENING_DAYS: &Entry = &TABLE[297];
+    pub const LARGE_LOOSENING_DAYS: &Entry = &TABLE[298];
 
     /// a loosening of more degrees than this is written twice: 20 deg.
-    pub const LARGE_LOOSENING_DEGREES: &Entry = &TABLE[298];
+    pub const LARGE_LOOSENING_DEGREES: &Entry = &TABLE[299];
 
     /// an exercise or goal with less arc than this is dropped: 15 deg.
-    pub const LEAST_USEFUL_ARC: &Entry = &TABLE[299];
+    pub const LEAST_USEFUL_ARC: &Entry = &TABLE[300];
 
     /// effort that is told a patient as a quarter of the strength: 25 %.
-    pub const LIGHT_PRESS: &Entry = &TABLE[300];
+    pub const LIGHT_PRESS: &Entry = &TABLE[301];
 
     /// first day of manual work: day 91.
-    pub const MANUAL_WORK_START: &Entry = &TABLE[301];
+    pub const MANUAL_WORK_START: &Entry = &TABLE[302];
 
     /// for tears of 3 to 5 cm the evidence does not separate early from delayed motion: a statement.
-    pub const MEDIUM_LARGE_OPEN_QUESTION: &Entry = &TABLE[302];
+    pub const MEDIUM_LARGE_OPEN_QUESTION: &Entry = &TABLE[303];
 
     /// a mode is allowed no further than the mode it rests on: a statement.
-    pub const MODES_CASCADE: &Entry = &TABLE[303];
+    pub const MODES_CASCADE: &Entry = &TABLE[304];
 
     /// height of the belly button above the floor: 0.602 (0.58 to 0.651) of stature.
-    pub const NAVEL_HEIGHT: &Entry = &TABLE[304];
+    pub const NAVEL_HEIGHT: &Entry = &TABLE[305];
 
     /// base of the neck above the floor: 0.835 of stature.
-    pub const NECK_BASE_HEIGHT: &Entry = &TABLE[305];
+    pub const NECK_BASE_HEIGHT: &Entry = &TABLE[306];
 
     /// days before the start of a step from which its paper goes out together with that of the step before: 14 days.
-    pub const NEXT_STEP_ON_PAPER: &Entry = &TABLE[306];
+    pub const NEXT_STEP_ON_PAPER: &Entry = &TABLE[307];
 
     /// held or worn while the arm is supported, hanging or moved passively, this is no load in the hand: 0.3 kg.
-    pub const NO_HAND_LOAD_UP_TO: &Entry = &TABLE[307];
+    pub const NO_HAND_LOAD_UP_TO: &Entry = &TABLE[308];
 
     /// graft, tendon transfer, balloon, capsular reconstruction, fracture fixation and nerve injury have no shipped protocol: a statement.
-    pub const NO_PROTOCOL_COVERS: &Entry = &TABLE[308];
+    pub const NO_PROTOCOL_COVERS: &Entry = &TABLE[309];
 
     /// usual abduction, active, men of 11 to 87 years: 166 deg.
-    pub const NORMAL_ABDUCTION_ACTIVE_MEN: &Entry = &TABLE[309];
+    pub const NORMAL_ABDUCTION_ACTIVE_MEN: &Entry = &TABLE[310];
 
     /// usual abduction, active, women of 11 to 87 years: 166 deg.
-    pub const NORMAL_ABDUCTION_ACTIVE_WOMEN: &Entry = &TABLE[310];
+    pub const NORMAL_ABDUCTION_ACTIVE_WOMEN: &Entry = &TABLE[311];
 
     /// usual abduction, adults of 18 to 55 years: 168 deg.
-    pub const NORMAL_ABDUCTION_ADULTS_18_TO_55: &Entry = &TABLE[311];
+    pub const NORMAL_ABDUCTION_ADULTS_18_TO_55: &Entry = &TABLE[312];
 
     /// usual abduction, people of 65 to 85 years: 165 deg.
-    pub const NORMAL_ABDUCTION_ELDERS_65_TO_85: &Entry = &TABLE[312];
+    pub const NORMAL_ABDUCTION_ELDERS_65_TO_85: &Entry = &TABLE[313];
 
     /// usual abduction, guide to rating impairment: 170 deg.
-    pub const NORMAL_ABDUCTION_IMPAIRMENT_GUIDE: &Entry = &TABLE[313];
+    pub const NORMAL_ABDUCTION_IMPAIRMENT_GUIDE: &Entry = &TABLE[314];
 
     /// usual abduction, men up to 54 years: 184 deg.
-    pub const NORMAL_ABDUCTION_MEN_TO_54: &Entry = &TABLE[314];
+    pub const NORMAL_ABDUCTION_MEN_TO_54: &Entry = &TABLE[315];
 
     /// usual abduction, handbook of a society of surgeons: 180 deg.
-    pub const NORMAL_ABDUCTION_SURGEONS_HANDBOOK: &Entry = &TABLE[315];
+    pub const NORMAL_ABDUCTION_SURGEONS_HANDBOOK: &Entry = &TABLE[316];
 
     /// usual abduction, women of 18 to 59 years: 188 deg.
-    pub const NORMAL_ABDUCTION_WOMEN_18_TO_59: &Entry = &TABLE[316];
+    pub const NORMAL_ABDUCTION_WOMEN_18_TO_59: &Entry = &TABLE[317];
 
     /// usual extension of the elbow, adults of 18 to 55 years: 0 deg.
-    pub const NORMAL_ELBOW_EXTENSION_ADULTS_18_TO_55: &Entry = &TABLE[317];
+    pub const NORMAL_ELBOW_EXTENSION_ADULTS_18_TO_55: &Entry = &TABLE[318];
 
     /// usual extension of the elbow, people of 65 to 85 years: -4 deg.
-    pub const NORMAL_ELBOW_EXTENSION_ELDERS_65_TO_85: &Entry = &TABLE[318];
+    pub const NORMAL_ELBOW_EXTENSION_ELDERS_65_TO_85: &Entry = &TABLE[319];
 
     /// usual extension of the elbow, guide to rating impairment: 0 deg.
-    pub const NORMAL_ELBOW_EXTENSION_IMPAIRMENT_GUIDE: &Entry = &TABLE[319];
+    pub const NORMAL_ELBOW_EXTENSION_IMPAIRMENT_GUIDE: &Entry = &TABLE[320];
 
     /// usual extension of the elbow, men up to 54 years: 1 deg.
-    pub const NORMAL_ELBOW_EXTENSION_MEN_TO_54: &Entry = &TABLE[320];
+    pub const NORMAL_ELBOW_EXTENSION_MEN_TO_54: &Entry = &TABLE[321];
 
     /// usual extension of the elbow, handbook of a society of surgeons: 0 deg.
-    pub const NORMAL_ELBOW_EXTENSION_SURGEONS_HANDBOOK: &Entry = &TABLE[321];
+    pub const NORMAL_ELBOW_EXTENSION_SURGEONS_HANDBOOK: &Entry = &TABLE[322];
 
     /// usual extension of the elbow, women of 18 to 59 years: 2 deg.
-    pub const NORMAL_ELBOW_EXTENSION_WOMEN_18_TO_59: &Entry = &TABLE[322];
+    pub const NORMAL_ELBOW_EXTENSION_WOMEN_18_TO_59: &Entry = &TABLE[323];
 
     /// usual flexion of the elbow, adults of 18 to 55 years: 145 deg.
-    pub const NORMAL_ELBOW_FLEXION_ADULTS_18_TO_55: &Entry = &TABLE[323];
+    pub const NORMAL_ELBOW_FLEXION_ADULTS_18_TO_55: &Entry = &TABLE[324];
 
     /// usual flexion of the elbow, people of 65 to 85 years: 143 deg.
-    pub const NORMAL_ELBOW_FLEXION_ELDERS_65_TO_85: &Entry = &TABLE[324];
+    pub const NORMAL_ELBOW_FLEXION_ELDERS_65_TO_85: &Entry = &TABLE[325];
 
     /// usual flexion of the elbow, guide to rating impairment: 140 deg.
-    pub const NORMAL_ELBOW_FLEXION_IMPAIRMENT_GUIDE: &Entry = &TABLE[325];
+    pub const NORMAL_ELBOW_FLEXION_IMPAIRMENT_GUIDE: &Entry = &TABLE[326];
 
     /// usual flexion of the elbow, men up to 54 years: 143 deg.
-    pub const NORMAL_ELBOW_FLEXION_MEN_TO_54: &Entry = &TABLE[326];
+    pub const NORMAL_ELBOW_FLEXION_MEN_TO_54: &Entry = &TABLE[327];
 
     /// usual flexion of the elbow, handbook of a society of surgeons: 150 deg.
-    pub const NORMAL_ELBOW_FLEXION_SURGEONS_HANDBOOK: &Entry = &TABLE[327];
+    pub const NORMAL_ELBOW_FLEXION_SURGEONS_HANDBOOK: &Entry = &TABLE[328];
 
     /// usual flexion of the elbow, women of 18 to 59 years: 149 deg.
-    pub const NORMAL_ELBOW_FLEXION_WOMEN_18_TO_59: &Entry = &TABLE[328];
+    pub const NORMAL_ELBOW_FLEXION_WOMEN_18_TO_59: &Entry = &TABLE[329];
 
     /// usual extension of the shoulder, people of 65 to 85 years: 44 deg.
-    pub const NORMAL_EXTENSION_ELDERS_65_TO_85: &Entry = &TABLE[329];
+    pub const NORMAL_EXTENSION_ELDERS_65_TO_85: &Entry = &TABLE[330];
 
     /// usual extension of the shoulder, guide to rating impairment: 50 deg.
-    pub const NORMAL_EXTENSION_IMPAIRMENT_GUIDE: &Entry = &TABLE[330];
+    pub const NORMAL_EXTENSION_IMPAIRMENT_GUIDE: &Entry = &TABLE[331];
 
     /// usual extension of the shoulder, men up to 54 years: 62 deg.
-    pub const NORMAL_EXTENSION_MEN_TO_54: &Entry = &TABLE[331];
+    pub const NORMAL_EXTENSION_MEN_TO_54: &Entry = &TABLE[332];
 
     /// usual extension of the shoulder, handbook of a society of surgeons: 60 deg.
-    pub const NORMAL_EXTENSION_SURGEONS_HANDBOOK: &Entry = &TABLE[332];
+    pub const NORMAL_EXTENSION_SURGEONS_HANDBOOK: &Entry = &TABLE[333];
 
     /// usual extension of the shoulder, women of 18 to 59 years: 70 deg.
-    pub const NORMAL_EXTENSION_WOMEN_18_TO_59: &Entry = &TABLE[333];
+    pub const NORMAL_EXTENSION_WOMEN_18_TO_59: &Entry = &TABLE[334];
 
     /// usual external rotation, active, men of 11 to 87 years: 63 deg.
-    pub const NORMAL_EXTERNAL_ROTATION_ACTIVE_MEN: &Entry = &TABLE[334];
+    pub const NORMAL_EXTERNAL_ROTATION_ACTIVE_MEN: &Entry = &TABLE[335];
 
     /// usual external rotation, active, women of 11 to 87 years: 66 deg.
-    pub const NORMAL_EXTERNAL_ROTATION_ACTIVE_WOMEN: &Entry = &TABLE[335];
+    pub const NORMAL_EXTERNAL_ROTATION_ACTIVE_WOMEN: &Entry = &TABLE[336];
 
     /// usual external rotation, adults of 18 to 55 years: 84 deg.
-    pub const NORMAL_EXTERNAL_ROTATION_ADULTS_18_TO_55: &Entry = &TABLE[336];
+    pub const NORMAL_EXTERNAL_ROTATION_ADULTS_18_TO_55: &Entry = &TABLE[337];
 
     /// usual external rotation, people of 65 to 85 years: 81 deg.
-    pub const NORMAL_EXTERNAL_ROTATION_ELDERS_65_TO_85: &Entry = &TABLE[337];
+    pub const NORMAL_EXTERNAL_ROTATION_ELDERS_65_TO_85: &Entry = &TABLE[338];
 
     /// usual external rotation, guide to rating impairment: 60 deg.
-    pub const NORMAL_EXTERNAL_ROTATION_IMPAIRMENT_GUIDE: &Entry = &TABLE[338];
+    pub const NORMAL_EXTERNAL_ROTATION_IMPAIRMENT_GUIDE: &Entry = &TABLE[339];
 
     /// usual external rotation, men up to 54 years: 104 deg.
-    pub const NORMAL_EXTERNAL_ROTATION_MEN_TO_54: &Entry = &TABLE[339];
+    pub const NORMAL_EXTERNAL_ROTATION_MEN_TO_54: &Entry = &TABLE[340];
 
     /// usual external rotation, handbook of a society of surgeons: 90 deg.
-    pub const NORMAL_EXTERNAL_ROTATION_SURGEONS_HANDBOOK: &Entry = &TABLE[340];
+    pub const NORMAL_EXTERNAL_ROTATION_SURGEONS_HANDBOOK: &Entry = &TABLE[341];
 
     /// usual external rotation, women of 18 to 59 years: 108 deg.
-    pub const NORMAL_EXTERNAL_ROTATION_WOMEN_18_TO_59: &Entry = &TABLE[341];
+    pub const NORMAL_EXTERNAL_ROTATION_WOMEN_18_TO_59: &Entry = &TABLE[342];
 
     /// usual forward elevation, active, men of 11 to 87 years: 162 deg.
-    pub const NORMAL_FORWARD_ELEVATION_ACTIVE_MEN: &Entry = &TABLE[342];
+    pub const NORMAL_FORWARD_ELEVATION_ACTIVE_MEN: &Entry = &TABLE[343];
 
     /// usual forward elevation, active, women of 11 to 87 years: 161 deg.
-    pub const NORMAL_FORWARD_ELEVATION_ACTIVE_WOMEN: &Entry = &TABLE[343];
+    pub const NORMAL_FORWARD_ELEVATION_ACTIVE_WOMEN: &Entry = &TABLE[344];
 
     /// usual forward elevation, adults of 18 to 55 years: 156 deg.
-    pub const NORMAL_FORWARD_ELEVATION_ADULTS_18_TO_55: &Entry = &TABLE[344];
+    pub const NORMAL_FORWARD_ELEVATION_ADULTS_18_TO_55: &Entry = &TABLE[345];
 
     /// usual forward elevation, people of 65 to 85 years: 165 deg.
-    pub const NORMAL_FORWARD_ELEVATION_ELDERS_65_TO_85: &Entry = &TABLE[345];
+    pub const NORMAL_FORWARD_ELEVATION_ELDERS_65_TO_85: &Entry = &TABLE[346];
 
     /// usual forward elevation, guide to rating impairment: 180 deg.
-    pub const NORMAL_FORWARD_ELEVATION_IMPAIRMENT_GUIDE: &Entry = &TABLE[346];
+    pub const NORMAL_FORWARD_ELEVATION_IMPAIRMENT_GUIDE: &Entry = &TABLE[347];
 
     /// usual forward elevation, guide to rating impairment, retold: 150 deg.
-    pub const NORMAL_FORWARD_ELEVATION_IMPAIRMENT_GUIDE_RETOLD: &Entry = &TABLE[347];
+    pub const NORMAL_FORWARD_ELEVATION_IMPAIRMENT_GUIDE_RETOLD: &Entry = &TABLE[348];
 
     /// usual forward elevation, men up to 54 years: 167 deg.
-    pub const NORMAL_FORWARD_ELEVATION_MEN_TO_54: &Entry = &TABLE[348];
+    pub const NORMAL_FORWARD_ELEVATION_MEN_TO_54: &Entry = &TABLE[349];
 
     /// usual forward elevation, men up to 54 years, retold: 166 deg.
-    pub const NORMAL_FORWARD_ELEVATION_MEN_TO_54_RETOLD: &Entry = &TABLE[349];
+    pub const NORMAL_FORWARD_ELEVATION_MEN_TO_54_RETOLD: &Entry = &TABLE[350];
 
     /// usual forward elevation, handbook of a society of surgeons: 180 deg.
-    pub const NORMAL_FORWARD_ELEVATION_SURGEONS_HANDBOOK: &Entry = &TABLE[350];
+    pub const NORMAL_FORWARD_ELEVATION_SURGEONS_HANDBOOK: &Entry = &TABLE[351];
 
     /// usual forward elevation, handbook of a society of surgeons, retold: 167 deg.
-    pub const NORMAL_FORWARD_ELEVATION_SURGEONS_HANDBOOK_RETOLD: &Entry = &TABLE[351];
+    pub const NORMAL_FORWARD_ELEVATION_SURGEONS_HANDBOOK_RETOLD: &Entry = &TABLE[352];
 
     /// usual forward elevation, women of 18 to 59 years: 188 deg.
-    pub const NORMAL_FORWARD_ELEVATION_WOMEN_18_TO_59: &Entry = &TABLE[352];
+    pub const NORMAL_FORWARD_ELEVATION_WOMEN_18_TO_59: &Entry = &TABLE[353];
 
     /// usual internal rotation, active, men of 11 to 87 years: 79 deg.
-    pub const NORMAL_INTERNAL_ROTATION_ACTIVE_MEN: &Entry = &TABLE[353];
+    pub const NORMAL_INTERNAL_ROTATION_ACTIVE_MEN: &Entry = &TABLE[354];
 
     /// usual internal rotation, active, women of 11 to 87 years: 82 deg.
-    pub const NORMAL_INTERNAL_ROTATION_ACTIVE_WOMEN: &Entry = &TABLE[354];
+    pub const NORMAL_INTERNAL_ROTATION_ACTIVE_WOMEN: &Entry = &TABLE[355];
 
     /// usual internal rotation, adults of 18 to 55 years: 49 deg.
-    pub const NORMAL_INTERNAL_ROTATION_ADULTS_18_TO_55: &Entry = &TABLE[355];
+    pub const NORMAL_INTERNAL_ROTATION_ADULTS_18_TO_55: &Entry = &TABLE[356];
 
     /// usual internal rotation, people of 65 to 85 years: 62 deg.
-    pub const NORMAL_INTERNAL_ROTATION_ELDERS_65_TO_85: &Entry = &TABLE[356];
+    pub const NORMAL_INTERNAL_ROTATION_ELDERS_65_TO_85: &Entry = &TABLE[357];
 
     /// usual internal rotation, guide to rating impairment: 80 deg.
-    pub const NORMAL_INTERNAL_ROTATION_IMPAIRMENT_GUIDE: &Entry = &TABLE[357];
+    pub const NORMAL_INTERNAL_ROTATION_IMPAIRMENT_GUIDE: &Entry = &TABLE[358];
 
     /// usual internal rotation, men up to 54 years: 69 deg.
-    pub const NORMAL_INTERNAL_ROTATION_MEN_TO_54: &Entry = &TABLE[358];
+    pub const NORMAL_INTERNAL_ROTATION_MEN_TO_54: &Entry = &TABLE[359];
 
     /// usual internal rotation, handbook of a society of surgeons: 70 deg.
-    pub const NORMAL_INTERNAL_ROTATION_SURGEONS_HANDBOOK: &Entry = &TABLE[359];
+    pub const NORMAL_INTERNAL_ROTATION_SURGEONS_HANDBOOK: &Entry = &TABLE[360];
 
     /// usual internal rotation, women of 18 to 59 years: 94 deg.
-    pub const NORMAL_INTERNAL_ROTATION_WOMEN_18_TO_59: &Entry = &TABLE[360];
+    pub const NORMAL_INTERNAL_ROTATION_WOMEN_18_TO_59: &Entry = &TABLE[361];
 
     /// usual pronation, adults of 18 to 55 years: 84 deg.
-    pub const NORMAL_PRONATION_ADULTS_18_TO_55: &Entry = &TABLE[361];
+    pub const NORMAL_PRONATION_ADULTS_18_TO_55: &Entry = &TABLE[362];
 
     /// usual pronation, people of 65 to 85 years: 71 deg.
-    pub const NORMAL_PRONATION_ELDERS_65_TO_85: &Entry = &TABLE[362];
+    pub const NORMAL_PRONATION_ELDERS_65_TO_85: &Entry = &TABLE[363];
 
     /// usual pronation, guide to rating impairment: 80 deg.
-    pub const NORMAL_PRONATION_IMPAIRMENT_GUIDE: &Entry = &TABLE[363];
+    pub const NORMAL_PRONATION_IMPAIRMENT_GUIDE: &Entry = &TABLE[364];
 
     /// usual pronation, men up to 54 years: 76 deg.
-    pub const NORMAL_PRONATION_MEN_TO_54: &Entry = &TABLE[364];
+    pub const NORMAL_PRONATION_MEN_TO_54: &Entry = &TABLE[365];
 
     /// usual pronation, handbook of a society of surgeons: 80 deg.
-    pub const NORMAL_PRONATION_SURGEONS_HANDBOOK: &Entry = &TABLE[365];
+    pub const NORMAL_PRONATION_SURGEONS_HANDBOOK: &Entry = &TABLE[366];
 
     /// usual pronation, women of 18 to 59 years: 92 deg.
-    pub const NORMAL_PRONATION_WOMEN_18_TO_59: &Entry = &TABLE[366];
+    pub const NORMAL_PRONATION_WOMEN_18_TO_59: &Entry = &TABLE[367];
 
     /// usual supination, adults of 18 to 55 years: 77 deg.
-    pub const NORMAL_SUPINATION_ADULTS_18_TO_55: &Entry = &TABLE[367];
+    pub const NORMAL_SUPINATION_ADULTS_18_TO_55: &Entry = &TABLE[368];
 
     /// usual supination, people of 65 to 85 years: 74 deg.
-    pub const NORMAL_SUPINATION_ELDERS_65_TO_85: &Entry = &TABLE[368];
+    pub const NORMAL_SUPINATION_ELDERS_65_TO_85: &Entry = &TABLE[369];
 
     /// usual supination, guide to rating impairment: 80 deg.
-    pub const NORMAL_SUPINATION_IMPAIRMENT_GUIDE: &Entry = &TABLE[369];
+    pub const NORMAL_SUPINATION_IMPAIRMENT_GUIDE: &Entry = &TABLE[370];
 
     /// usual supination, men up to 54 years: 82 deg.
-    pub const NORMAL_SUPINATION_MEN_TO_54: &Entry = &TABLE[370];
+    pub const NORMAL_SUPINATION_MEN_TO_54: &Entry = &TABLE[371];
 
     /// usual supination, handbook of a society of surgeons: 80 deg.
-    pub const NORMAL_SUPINATION_SURGEONS_HANDBOOK: &Entry = &TABLE[371];
+    pub const NORMAL_SUPINATION_SURGEONS_HANDBOOK: &Entry = &TABLE[372];
 
     /// usual supination, women of 18 to 59 years: 96 deg.
-    pub const NORMAL_SUPINATION_WOMEN_18_TO_59: &Entry = &TABLE[372];
+    pub const NORMAL_SUPINATION_WOMEN_18_TO_59: &Entry = &TABLE[373];
 
     /// what the other arm carries when it lifts the whole operated arm, estimated: 4 kg.
-    pub const OTHER_ARM_LIFTS_THE_ARM: &Entry = &TABLE[373];
+    pub const OTHER_ARM_LIFTS_THE_ARM: &Entry = &TABLE[374];
 
     /// what the other hand carries when it lifts the operated forearm, estimated: 2 kg.
-    pub const OTHER_ARM_LIFTS_THE_FOREARM: &Entry = &TABLE[374];
+    pub const OTHER_ARM_LIFTS_THE_FOREARM: &Entry = &TABLE[375];
 
     /// minutes of pain after exercise above which less is done: 30 min.
-    pub const PAIN_AFTER_EXERCISE: &Entry = &TABLE[375];
+    pub const PAIN_AFTER_EXERCISE: &Entry = &TABLE[376];
 
     /// same day: pain that the tablets do not ease: a statement.
-    pub const PAIN_NOT_EASED_SAME_DAY: &Entry = &TABLE[376];
+    pub const PAIN_NOT_EASED_SAME_DAY: &Entry = &TABLE[377];
 
     /// wrist to the third knuckle, men: 0.0495 of stature.
-    pub const PALM_LENGTH_MEN: &Entry = &TABLE[377];
+    pub const PALM_LENGTH_MEN: &Entry = &TABLE[378];
 
     /// length of the palm, both sexes: 0.0665 (0.066 to 0.067) of stature.
-    pub const PALM_LENGTH_SURVEY: &Entry = &TABLE[378];
+    pub const PALM_LENGTH_SURVEY: &Entry = &TABLE[379];
 
     /// wrist to the third knuckle, women: 0.0449 of stature.
-    pub const PALM_LENGTH_WOMEN: &Entry = &TABLE[379];
+    pub const PALM_LENGTH_WOMEN: &Entry = &TABLE[380];
 
     /// highest Patte grade of retraction; the grades are 1 to this: 3.
-    pub const PATTE_GRADE_HIGHEST: &Entry = &TABLE[380];
+    pub const PATTE_GRADE_HIGHEST: &Entry = &TABLE[381];
 
     /// how far the hanging arm swings off the vertical: 10 deg.
-    pub const PENDULUM_CONE: &Entry = &TABLE[381];
+    pub const PENDULUM_CONE: &Entry = &TABLE[382];
 
     /// least elevation against the trunk: 50 deg.
-    pub const PENDULUM_ELEVATION_LEAST: &Entry = &TABLE[382];
+    pub const PENDULUM_ELEVATION_LEAST: &Entry = &TABLE[383];
 
     /// greatest elevation against the trunk: 70 deg.
-    pub const PENDULUM_ELEVATION_MOST: &Entry = &TABLE[383];
+    pub const PENDULUM_ELEVATION_MOST: &Entry = &TABLE[384];
 
     /// how far the trunk leans forward: 60 deg.
-    pub const PENDULUM_TRUNK_LEAN: &Entry = &TABLE[384];
+    pub const PENDULUM_TRUNK_LEAN: &Entry = &TABLE[385];
 
     /// how far from its own plane a movement keeps its name: 10 deg.
-    pub const PLANE_NAMED_WITHIN: &Entry = &TABLE[385];
+    pub const PLANE_NAMED_WITHIN: &Entry = &TABLE[386];
 
     /// elevation from which the plane of elevation is told: 20 (20 to 30) deg.
-    pub const PLANE_TOLD_FROM: &Entry = &TABLE[386];
+    pub const PLANE_TOLD_FROM: &Entry = &TABLE[387];
 
     /// same day: a pop or a fall; stop exercises, sling on: a statement.
-    pub const POP_OR_FALL_SAME_DAY: &Entry = &TABLE[387];
+    pub const POP_OR_FALL_SAME_DAY: &Entry = &TABLE[388];
 
     /// elevation at which the arm goes across the chest where no other is said: 90 deg.
-    pub const POSE_ACROSS_WITHOUT_ELEVATION: &Entry = &TABLE[388];
+    pub const POSE_ACROSS_WITHOUT_ELEVATION: &Entry = &TABLE[389];
 
     /// upper arm on a towel or pillow, in the plane of the blade: 20 deg.
-    pub const POSE_ARM_RESTING: &Entry = &TABLE[389];
+    pub const POSE_ARM_RESTING: &Entry = &TABLE[390];
 
     /// upper arm behind the body in a reach up the back: 30 deg.
-    pub const POSE_BEHIND_BACK_EXTENSION: &Entry = &TABLE[390];
+    pub const POSE_BEHIND_BACK_EXTENSION: &Entry = &TABLE[391];
 
     /// inward turn in a reach up the back: 110 deg.
-    pub const POSE_BEHIND_BACK_TURN: &Entry = &TABLE[391];
+    pub const POSE_BEHIND_BACK_TURN: &Entry = &TABLE[392];
 
     /// way of the shoulder blade forward, back or down: 10 deg.
-    pub const POSE_BLADE_MOVED: &Entry = &TABLE[392];
+    pub const POSE_BLADE_MOVED: &Entry = &TABLE[393];
 
     /// rise of the shoulder in a shrug: 15 deg.
-    pub const POSE_BLADE_RAISED: &Entry = &TABLE[393];
+    pub const POSE_BLADE_RAISED: &Entry = &TABLE[394];
 
     /// elbow of a pose called bent: 90 deg.
-    pub const POSE_ELBOW_BENT: &Entry = &TABLE[394];
+    pub const POSE_ELBOW_BENT: &Entry = &TABLE[395];
 
     /// elbow of a pose called folded: 130 deg.
-    pub const POSE_ELBOW_FOLDED: &Entry = &TABLE[395];
+    pub const POSE_ELBOW_FOLDED: &Entry = &TABLE[396];
 
     /// elbow of a pose called slightly bent: 20 deg.
-    pub const POSE_ELBOW_SOFT: &Entry = &TABLE[396];
+    pub const POSE_ELBOW_SOFT: &Entry = &TABLE[397];
 
     /// inward turn with the forearm on the belly: 70 deg.
-    pub const POSE_FOREARM_ON_BELLY: &Entry = &TABLE[397];
+    pub const POSE_FOREARM_ON_BELLY: &Entry = &TABLE[398];
 
     /// turn of the forearm when the palm faces up or down: 80 deg.
-    pub const POSE_PALM_TURNED: &Entry = &TABLE[398];
+    pub const POSE_PALM_TURNED: &Entry = &TABLE[399];
 
     /// lean of the trunk in a pose called bent forward: 60 deg.
-    pub const POSE_TRUNK_BENT: &Entry = &TABLE[399];
+    pub const POSE_TRUNK_BENT: &Entry = &TABLE[400];
 
     /// lean of the trunk in a pose called leaning: 20 deg.
-    pub const POSE_TRUNK_LEANING: &Entry = &TABLE[400];
+    pub const POSE_TRUNK_LEANING: &Entry = &TABLE[401];
 
     /// wrist of a pose with the hand bent: 50 deg.
-    pub const POSE_WRIST_BENT: &Entry = &TABLE[401];
+    pub const POSE_WRIST_BENT: &Entry = &TABLE[402];
 
     /// how far from 20, 45 or 90 degrees of abduction a position keeps its name: 10 deg.
-    pub const POSITION_NAMED_WITHIN: &Entry = &TABLE[402];
+    pub const POSITION_NAMED_WITHIN: &Entry = &TABLE[403];
 
     /// no active external rotation before active motion opens after teres minor repair: day 42.
-    pub const POSTERIOR_CUFF_ACTIVE: &Entry = &TABLE[403];
+    pub const POSTERIOR_CUFF_ACTIVE: &Entry = &TABLE[404];
 
     /// first day of passive internal rotation, cross-body motion and shoulder-blade squeezing after teres minor repair: day 42.
-    pub const POSTERIOR_CUFF_START: &Entry = &TABLE[404];
+    pub const POSTERIOR_CUFF_START: &Entry = &TABLE[405];
 
     /// raising the arm, full range: 180 deg.
-    pub const RANGE_ELEVATION_MOST: &Entry = &TABLE[405];
+    pub const RANGE_ELEVATION_MOST: &Entry = &TABLE[406];
 
     /// how far an elbow is drawn back in exercise: 20 (20 to 30) deg.
-    pub const RANGE_EXTENSION_DRAWN_BACK: &Entry = &TABLE[406];
+    pub const RANGE_EXTENSION_DRAWN_BACK: &Entry = &TABLE[407];
 
     /// moving the arm backward, full range: 50 deg.
-    pub const RANGE_EXTENSION_MOST: &Entry = &TABLE[407];
+    pub const RANGE_EXTENSION_MOST: &Entry = &TABLE[408];
 
     /// turning the arm outward, full range: 90 deg.
-    pub const RANGE_EXTERNAL_ROTATION_MOST: &Entry = &TABLE[408];
+    pub const RANGE_EXTERNAL_ROTATION_MOST: &Entry = &TABLE[409];
 
     /// bringing the arm across the chest, counted from straight ahead: 40 deg.
-    pub const RANGE_HORIZONTAL_ADDUCTION_MOST: &Entry = &TABLE[409];
+    pub const RANGE_HORIZONTAL_ADDUCTION_MOST: &Entry = &TABLE[410];
 
     /// turning the arm inward, full range in front of the body: 70 deg.
-    pub const RANGE_INTERNAL_ROTATION_MOST: &Entry = &TABLE[410];
+    pub const RANGE_INTERNAL_ROTATION_MOST: &Entry = &TABLE[411];
 
     /// highest reading grade of a text for patients: 6 (6 to 8).
-    pub const READING_GRADE_GREATEST: &Entry = &TABLE[411];
+    pub const READING_GRADE_GREATEST: &Entry = &TABLE[412];
 
     /// age in completed years above which a record is taken for a slip of the pen: 120 years.
-    pub const RECORD_AGE_GREATEST: &Entry = &TABLE[412];
+    pub const RECORD_AGE_GREATEST: &Entry = &TABLE[413];
 
     /// elevation or abduction beyond which a safe arc is taken for a slip of the pen: 180 deg.
-    pub const RECORD_ELEVATION_GREATEST: &Entry = &TABLE[413];
+    pub const RECORD_ELEVATION_GREATEST: &Entry = &TABLE[414];
 
     /// extension past the body beyond which a safe arc is taken for a slip of the pen: 90 deg.
-    pub const RECORD_EXTENSION_GREATEST: &Entry = &TABLE[414];
+    pub const RECORD_EXTENSION_GREATEST: &Entry = &TABLE[415];
 
     /// retraction below which the highest Patte grade is an unlikely pair: 10 mm.
-    pub const RECORD_HIGH_PATTE_RETRACTION: &Entry = &TABLE[415];
+    pub const RECORD_HIGH_PATTE_RETRACTION: &Entry = &TABLE[416];
 
     /// horizontal adduction beyond which a safe arc is taken for a slip of the pen: 150 deg.
-    pub const RECORD_HORIZONTAL_ADDUCTION_GREATEST: &Entry = &TABLE[416];
+    pub const RECORD_HORIZONTAL_ADDUCTION_GREATEST: &Entry = &TABLE[417];
 
     /// Patte grade from which a partial-thickness tear is an unlikely pair: 2.
-    pub const RECORD_PARTIAL_TEAR_PATTE: &Entry = &TABLE[417];
+    pub const RECORD_PARTIAL_TEAR_PATTE: &Entry = &TABLE[418];
 
     /// retraction from which a partial-thickness tear is an unlikely pair: 10 mm.
-    pub const RECORD_PARTIAL_TEAR_RETRACTION: &Entry = &TABLE[418];
+    pub const RECORD_PARTIAL_TEAR_RETRACTION: &Entry = &TABLE[419];
 
     /// external or internal rotation beyond which, either way, a safe arc is taken for a slip of the pen: 120 deg.
-    pub const RECORD_ROTATION_GREATEST: &Entry = &TABLE[419];
+    pub const RECORD_ROTATION_GREATEST: &Entry = &TABLE[420];
 
     /// bone density T-score beyond which, up or down, a record is taken for a slip of the pen: 8.
-    pub const RECORD_T_SCORE_GREATEST: &Entry = &TABLE[420];
+    pub const RECORD_T_SCORE_GREATEST: &Entry = &TABLE[421];
 
     /// tear size or retraction above which a record is taken for a slip of the pen: 100 mm.
-    pub const RECORD_TEAR_SIZE_GREATEST: &Entry = &TABLE[421];
+    pub const RECORD_TEAR_SIZE_GREATEST: &Entry = &TABLE[422];
 
     /// first day of contact and overhead sport after a capsular release alone: day 84.
-    pub const RELEASE_CONTACT_SPORT_START: &Entry = &TABLE[422];
+    pub const RELEASE_CONTACT_SPORT_START: &Entry = &TABLE[423];
 
     /// first day of desk work after a capsular release alone: day 14.
-    pub const RELEASE_DESK_START: &Entry = &TABLE[423];
+    pub const RELEASE_DESK_START: &Entry = &TABLE[424];
 
     /// first day of driving after a capsular release alone: day 14.
-    pub const RELEASE_DRIVE_START: &Entry = &TABLE[424];
+    pub const RELEASE_DRIVE_START: &Entry = &TABLE[425];
 
     /// first day of effort without movement and of a load in the hand after a capsular release alone: day 14.
-    pub const RELEASE_EFFORT_START: &Entry = &TABLE[425];
+    pub const RELEASE_EFFORT_START: &Entry = &TABLE[426];
 
     /// first day of manual work after a capsular release alone: day 42.
-    pub const RELEASE_MANUAL_START: &Entry = &TABLE[426];
+    pub const RELEASE_MANUAL_START: &Entry = &TABLE[427];
 
     /// full motion at once after a capsular release alone: day 0.
-    pub const RELEASE_MOTION_AT_ONCE: &Entry = &TABLE[427];
+    pub const RELEASE_MOTION_AT_ONCE: &Entry = &TABLE[428];
 
     /// latest first day of passive motion after a capsular release alone, whatever was found: day 0.
-    pub const RELEASE_PASSIVE_LATEST: &Entry = &TABLE[428];
+    pub const RELEASE_PASSIVE_LATEST: &Entry = &TABLE[429];
 
     /// first day of resistance after a capsular release alone: day 28.
-    pub const RELEASE_RESISTED_START: &Entry = &TABLE[429];
+    pub const RELEASE_RESISTED_START: &Entry = &TABLE[430];
 
     /// first day of the second hand load after a capsular release alone: day 42.
-    pub const RELEASE_SECOND_LOAD_START: &Entry = &TABLE[430];
+    pub const RELEASE_SECOND_LOAD_START: &Entry = &TABLE[431];
 
     /// first day without a sling after a capsular release alone: day 3.
-    pub const RELEASE_SLING_UNTIL: &Entry = &TABLE[431];
+    pub const RELEASE_SLING_UNTIL: &Entry = &TABLE[432];
 
     /// first day of sport after a capsular release alone: day 42.
-    pub const RELEASE_SPORT_START: &Entry = &TABLE[432];
+    pub const RELEASE_SPORT_START: &Entry = &TABLE[433];
 
     /// elevation allowed for sling, rest, washing, dressing and the hanging arm: 45 deg.
-    pub const RESTING_ELEVATION: &Entry = &TABLE[433];
+    pub const RESTING_ELEVATION: &Entry = &TABLE[434];
 
     /// internal rotation with the forearm on the belly: 70 deg.
-    pub const RESTING_INTERNAL_ROTATION: &Entry = &TABLE[434];
+    pub const RESTING_INTERNAL_ROTATION: &Entry = &TABLE[435];
 
     /// rings come off the operated side; the hand may swell: a statement.
-    pub const RINGS_OFF: &Entry = &TABLE[435];
+    pub const RINGS_OFF: &Entry = &TABLE[436];
 
     /// what the surgeon saw to be safe on the table caps every mode and position of that movement: a statement.
-    pub const SAFE_ARC_CAPS: &Entry = &TABLE[436];
+    pub const SAFE_ARC_CAPS: &Entry = &TABLE[437];
 
     /// elevation of the arm up to which the blade is taken to rest: 30 deg.
-    pub const SCAPULA_SETTING: &Entry = &TABLE[437];
+    pub const SCAPULA_SETTING: &Entry = &TABLE[438];
 
     /// upward turn of the blade for each degree of elevation beyond: 0.3333.
-    pub const SCAPULA_SHARE: &Entry = &TABLE[438];
+    pub const SCAPULA_SHARE: &Entry = &TABLE[439];
 
     /// plane of the shoulder blade, forward of the plane of the body: 35 (30 to 40) deg.
-    pub const SCAPULAR_PLANE_FORWARD: &Entry = &TABLE[439];
+    pub const SCAPULAR_PLANE_FORWARD: &Entry = &TABLE[440];
 
     /// load in the hand in the later strengthening weeks (10 lb), until the surgeon names a load: 4.54 kg.
-    pub const SECOND_HAND_LOAD: &Entry = &TABLE[440];
+    pub const SECOND_HAND_LOAD: &Entry = &TABLE[441];
 
     /// minutes of an exercise session: 10 (5 to 10) min.
-    pub const SESSION_MINUTES: &Entry = &TABLE[441];
+    pub const SESSION_MINUTES: &Entry = &TABLE[442];
 
     /// exercise sessions a day: 4 (3 to 4) per day.
-    pub const SESSIONS_A_DAY: &Entry = &TABLE[442];
+    pub const SESSIONS_A_DAY: &Entry = &TABLE[443];
 
     /// length of the shank: 0.246 of stature.
-    pub const SHANK_LENGTH: &Entry = &TABLE[443];
+    pub const SHANK_LENGTH: &Entry = &TABLE[444];
 
     /// part of the arm's weight that its own muscles are taken to carry while it is helped: 50 (0 to 100) %.
-    pub const SHARE_ASSISTED: &Entry = &TABLE[444];
+    pub const SHARE_ASSISTED: &Entry = &TABLE[445];
 
     /// center of the shoulder joint above the floor: 0.793 of stature.
-    pub const SHOULDER_CENTER_HEIGHT: &Entry = &TABLE[445];
+    pub const SHOULDER_CENTER_HEIGHT: &Entry = &TABLE[446];
 
     /// center of the shoulder joint from the middle of the body: 0.104 of stature.
-    pub const SHOULDER_HALF_BREADTH: &Entry = &TABLE[446];
+    pub const SHOULDER_HALF_BREADTH: &Entry = &TABLE[447];
 
     /// sleep on the back or half sitting with a pillow under the arm, or on the other side; not on the operated side: a statement.
-    pub const SLEEP_POSITION: &Entry = &TABLE[447];
+    pub const SLEEP_POSITION: &Entry = &TABLE[448];
 
     /// first day on which the sling is no longer worn at all times: day 42.
-    pub const SLING_ALWAYS_UNTIL: &Entry = &TABLE[448];
+    pub const SLING_ALWAYS_UNTIL: &Entry = &TABLE[449];
 
     /// the sling stays on at night: a statement.
-    pub const SLING_AT_NIGHT: &Entry = &TABLE[449];
+    pub const SLING_AT_NIGHT: &Entry = &TABLE[450];
 
     /// sling fit: elbow deep in the sling and near a right angle, wrist carried, not tight, skin looked at: a statement.
-    pub const SLING_FIT: &Entry = &TABLE[450];
+    pub const SLING_FIT: &Entry = &TABLE[451];
 
     /// when the sling comes off: washing, dressing and exercises: a statement.
-    pub const SLING_OFF_FOR: &Entry = &TABLE[451];
+    pub const SLING_OFF_FOR: &Entry = &TABLE[452];
 
     /// hours out of the sling on the first day of weaning: 1 h.
-    pub const SLING_WEANING_FIRST_HOURS: &Entry = &TABLE[452];
+    pub const SLING_WEANING_FIRST_HOURS: &Entry = &TABLE[453];
 
     /// hours added on each further day of weaning: 1 h.
-    pub const SLING_WEANING_MORE_EACH_DAY: &Entry = &TABLE[453];
+    pub const SLING_WEANING_MORE_EACH_DAY: &Entry = &TABLE[454];
 
     /// first day without a sling: day 56.
-    pub const SLING_WEANING_UNTIL: &Entry = &TABLE[454];
+    pub const SLING_WEANING_UNTIL: &Entry = &TABLE[455];
 
     /// age in completed years above which the surgeon is asked whether to go slower: 70 years.
-    pub const SLOWER_AGE_OVER: &Entry = &TABLE[455];
+    pub const SLOWER_AGE_OVER: &Entry = &TABLE[456];
 
     /// Goutallier grade of any recorded muscle from which the surgeon is asked whether to go slower: 3.
-    pub const SLOWER_INFILTRATION_FROM: &Entry = &TABLE[456];
+    pub const SLOWER_INFILTRATION_FROM: &Entry = &TABLE[457];
 
     /// findings for which most surveyed surgeons go slower: a statement.
-    pub const SLOWER_OPINION: &Entry = &TABLE[457];
+    pub const SLOWER_OPINION: &Entry = &TABLE[458];
 
     /// poor tissue, high tension, a partial repair or a revision is treated one class slower: a statement.
-    pub const SLOWER_PRINCIPLE: &Entry = &TABLE[458];
+    pub const SLOWER_PRINCIPLE: &Entry = &TABLE[459];
 
     /// Patte grade of retraction that asks the surgeon whether to go slower: 3.
-    pub const SLOWER_RETRACTION_GRADE: &Entry = &TABLE[459];
+    pub const SLOWER_RETRACTION_GRADE: &Entry = &TABLE[460];
 
     /// a tear under this is small: 10 mm.
-    pub const SMALL_TEAR_BELOW: &Entry = &TABLE[460];
+    pub const SMALL_TEAR_BELOW: &Entry = &TABLE[461];
 
     /// first day of weaning for a small tear, where the surgeon chooses it: day 28.
-    pub const SMALL_TEAR_SLING_UNTIL: &Entry = &TABLE[461];
+    pub const SMALL_TEAR_SLING_UNTIL: &Entry = &TABLE[462];
 
     /// first day without a sling for a small tear, where the surgeon chooses it: day 42.
-    pub const SMALL_TEAR_WEANING_UNTIL: &Entry = &TABLE[462];
+    pub const SMALL_TEAR_WEANING_UNTIL: &Entry = &TABLE[463];
 
     /// first day of sport drills: day 140.
-    pub const SPORT_DRILLS_START: &Entry = &TABLE[463];
+    pub const SPORT_DRILLS_START: &Entry = &TABLE[464];
 
     /// first day of sport, opened by the surgeon: day 182.
-    pub const SPORT_START: &Entry = &TABLE[464];
+    pub const SPORT_START: &Entry = &TABLE[465];
 
     /// first day of active motion, small and medium repairs: day 42.
-    pub const STAGED_ACTIVE_START: &Entry = &TABLE[465];
+    pub const STAGED_ACTIVE_START: &Entry = &TABLE[466];
 
     /// first day of active-assisted motion, small and medium repairs: day 28.
-    pub const STAGED_ASSISTED_START: &Entry = &TABLE[466];
+    pub const STAGED_ASSISTED_START: &Entry = &TABLE[467];
 
     /// first day of active-assisted motion upright; before it only lying on the back: day 35.
-    pub const STAGED_ASSISTED_UPRIGHT_START: &Entry = &TABLE[467];
+    pub const STAGED_ASSISTED_UPRIGHT_START: &Entry = &TABLE[468];
 
     /// first day of hand behind the back, extension past the body and cross-body motion: day 42.
-    pub const STAGED_BEHIND_THE_BACK_START: &Entry = &TABLE[468];
+    pub const STAGED_BEHIND_THE_BACK_START: &Entry = &TABLE[469];
 
     /// first day of gentle shoulder-blade exercises, arm supported: day 14.
-    pub const STAGED_BLADE_START: &Entry = &TABLE[469];
+    pub const STAGED_BLADE_START: &Entry = &TABLE[470];
 
     /// latest first day of passive elevation and external rotation after a small or medium repair, whatever was found: day 14.
-    pub const STAGED_ELEVATION_LATEST: &Entry = &TABLE[470];
+    pub const STAGED_ELEVATION_LATEST: &Entry = &TABLE[471];
 
     /// first day of a load in the hand: day 84.
-    pub const STAGED_HAND_LOAD_START: &Entry = &TABLE[471];
+    pub const STAGED_HAND_LOAD_START: &Entry = &TABLE[472];
 
     /// first day of effort without movement: day 49.
-    pub const STAGED_ISOMETRIC_START: &Entry = &TABLE[472];
+    pub const STAGED_ISOMETRIC_START: &Entry = &TABLE[473];
 
     /// first day of a load above the shoulder: day 140.
-    pub const STAGED_OVERHEAD_LOAD_START: &Entry = &TABLE[473];
+    pub const STAGED_OVERHEAD_LOAD_START: &Entry = &TABLE[474];
 
     /// highest passive elevation before active motion opens: 90 deg.
-    pub const STAGED_PASSIVE_ELEVATION: &Entry = &TABLE[474];
+    pub const STAGED_PASSIVE_ELEVATION: &Entry = &TABLE[475];
 
     /// widest passive external rotation before active motion opens: 20 deg.
-    pub const STAGED_PASSIVE_EXTERNAL_ROTATION: &Entry = &TABLE[475];
+    pub const STAGED_PASSIVE_EXTERNAL_ROTATION: &Entry = &TABLE[476];
 
     /// latest first day of every other passive movement after a small or medium repair, whatever was found: day 42.
-    pub const STAGED_PASSIVE_LATEST: &Entry = &TABLE[476];
+    pub const STAGED_PASSIVE_LATEST: &Entry = &TABLE[477];
 
     /// first day of passive motion, small and medium repairs: day 14.
-    pub const STAGED_PASSIVE_START: &Entry = &TABLE[477];
+    pub const STAGED_PASSIVE_START: &Entry = &TABLE[478];
 
     /// first day of resistance for shoulder and shoulder blade: day 84.
-    pub const STAGED_RESISTED_START: &Entry = &TABLE[478];
+    pub const STAGED_RESISTED_START: &Entry = &TABLE[479];
 
     /// gate of the return stage: day 140.
-    pub const STAGED_RETURN_GATE: &Entry = &TABLE[479];
+    pub const STAGED_RETURN_GATE: &Entry = &TABLE[480];
 
     /// first day of the second hand load: day 112.
-    pub const STAGED_SECOND_HAND_LOAD_START: &Entry = &TABLE[480];
+    pub const STAGED_SECOND_HAND_LOAD_START: &Entry = &TABLE[481];
 
     /// gate of the strengthening stage: day 84.
-    pub const STAGED_STRENGTHENING_GATE: &Entry = &TABLE[481];
+    pub const STAGED_STRENGTHENING_GATE: &Entry = &TABLE[482];
 
     /// first day of end-range stretch: day 84.
-    pub const STAGED_STRETCH_START: &Entry = &TABLE[482];
+    pub const STAGED_STRETCH_START: &Entry = &TABLE[483];
 
     /// first day of weight through the arm: day 84.
-    pub const STAGED_WEIGHT_THROUGH_ARM_START: &Entry = &TABLE[483];
+    pub const STAGED_WEIGHT_THROUGH_ARM_START: &Entry = &TABLE[484];
 
     /// least stature the model takes: 1000 mm.
-    pub const STATURE_LEAST: &Entry = &TABLE[484];
+    pub const STATURE_LEAST: &Entry = &TABLE[485];
 
     /// greatest stature the model takes: 2300 mm.
-    pub const STATURE_MOST: &Entry = &TABLE[485];
+    pub const STATURE_MOST: &Entry = &TABLE[486];
 
     /// times the heaviest exercise of all days before, beyond which a step in load is told: 1.75.
-    pub const STEP_OF_LOAD: &Entry = &TABLE[486];
+    pub const STEP_OF_LOAD: &Entry = &TABLE[487];
 
     /// part of the moment of the own straight arm held level that counts as reached from the start: 100 %.
-    pub const STEP_OF_LOAD_FLOOR: &Entry = &TABLE[487];
+    pub const STEP_OF_LOAD_FLOOR: &Entry = &TABLE[488];
 
     /// stick-assisted elevation is given without a measured value for infraspinatus: a statement.
-    pub const STICK_ELEVATION_EXCEPTION: &Entry = &TABLE[488];
+    pub const STICK_ELEVATION_EXCEPTION: &Entry = &TABLE[489];
 
     /// stick-assisted external rotation is given without a measured value for infraspinatus: a statement.
-    pub const STICK_EXTERNAL_ROTATION_EXCEPTION: &Entry = &TABLE[489];
+    pub const STICK_EXTERNAL_ROTATION_EXCEPTION: &Entry = &TABLE[490];
 
     /// shoulders called stiff by the clinician at 16 to 24 weeks: 3.3 %.
-    pub const STIFF_CLINICIAN_HALF_YEAR: &Entry = &TABLE[490];
+    pub const STIFF_CLINICIAN_HALF_YEAR: &Entry = &TABLE[491];
 
     /// shoulders called stiff by the clinician at one year: 1.6 %.
-    pub const STIFF_CLINICIAN_ONE_YEAR: &Entry = &TABLE[491];
+    pub const STIFF_CLINICIAN_ONE_YEAR: &Entry = &TABLE[492];
 
     /// shoulders called stiff by the clinician at 12 weeks: 7.3 %.
-    pub const STIFF_CLINICIAN_TWELVE_WEEKS: &Entry = &TABLE[492];
+    pub const STIFF_CLINICIAN_TWELVE_WEEKS: &Entry = &TABLE[493];
 
     /// passive elevation below which a shoulder counts as stiff at 6 to 8 weeks, together with external rotation: 100 deg.
-    pub const STIFF_EARLY_ELEVATION: &Entry = &TABLE[493];
+    pub const STIFF_EARLY_ELEVATION: &Entry = &TABLE[494];
 
     /// passive external rotation below which a shoulder counts as stiff at 6 to 8 weeks, together with elevation: 30 deg.
-    pub const STIFF_EARLY_EXTERNAL_ROTATION: &Entry = &TABLE[494];
+    pub const STIFF_EARLY_EXTERNAL_ROTATION: &Entry = &TABLE[495];
 
     /// shoulders stiff at 6 to 8 weeks by that definition: 23 %.
-    pub const STIFF_EARLY_RATE: &Entry = &TABLE[495];
+    pub const STIFF_EARLY_RATE: &Entry = &TABLE[496];
 
     /// forward elevation below which a shoulder counts as stiff at 90 days: 100 deg.
-    pub const STIFF_NINETY_DAYS_ELEVATION: &Entry = &TABLE[496];
+    pub const STIFF_NINETY_DAYS_ELEVATION: &Entry = &TABLE[497];
 
     /// external rotation at the side below which a shoulder counts as stiff at 90 days: 10 deg.
-    pub const STIFF_NINETY_DAYS_EXTERNAL_ROTATION: &Entry = &TABLE[497];
+    pub const STIFF_NINETY_DAYS_EXTERNAL_ROTATION: &Entry = &TABLE[498];
 
     /// external rotation at 90 abduction below which a shoulder counts as stiff at 90 days: 30 deg.
-    pub const STIFF_NINETY_DAYS_EXTERNAL_ROTATION_AT_90: &Entry = &TABLE[498];
+    pub const STIFF_NINETY_DAYS_EXTERNAL_ROTATION_AT_90: &Entry = &TABLE[499];
 
     /// day from which passive motion may be opened where the surgeon names a loosening for a stiff shoulder: day 1.
-    pub const STIFF_PASSIVE_FROM: &Entry = &TABLE[499];
+    pub const STIFF_PASSIVE_FROM: &Entry = &TABLE[500];
 
     /// passive flexion below which a shoulder counts as stiff at three months; either is enough: 120 deg.
-    pub const STIFF_THREE_MONTHS_ELEVATION: &Entry = &TABLE[500];
+    pub const STIFF_THREE_MONTHS_ELEVATION: &Entry = &TABLE[501];
 
     /// external rotation at the side below which a shoulder counts as stiff at three months; either is enough: 30 deg.
-    pub const STIFF_THREE_MONTHS_EXTERNAL_ROTATION: &Entry = &TABLE[501];
+    pub const STIFF_THREE_MONTHS_EXTERNAL_ROTATION: &Entry = &TABLE[502];
 
     /// shoulders stiff at three months by that definition: 14.2 %.
-    pub const STIFF_THREE_MONTHS_RATE: &Entry = &TABLE[502];
+    pub const STIFF_THREE_MONTHS_RATE: &Entry = &TABLE[503];
 
     /// shoulders with moderate or severe stiffness at three months in the study of early pain: 36.1 %.
-    pub const STIFF_THREE_MONTHS_RATE_EARLY_PAIN: &Entry = &TABLE[503];
+    pub const STIFF_THREE_MONTHS_RATE_EARLY_PAIN: &Entry = &TABLE[504];
 
     /// shoulders stiff at three months in the study of synovitis: 11 %.
-    pub const STIFF_THREE_MONTHS_RATE_SYNOVITIS: &Entry = &TABLE[504];
+    pub const STIFF_THREE_MONTHS_RATE_SYNOVITIS: &Entry = &TABLE[505];
 
     /// stiffness is the one finding for which most surveyed surgeons go faster: a statement.
-    pub const STIFFNESS_OPINION: &Entry = &TABLE[505];
+    pub const STIFFNESS_OPINION: &Entry = &TABLE[506];
 
     /// first day of active internal rotation, hand behind the back, active extension and shoulder-blade exercises after subscapularis repair: day 42.
-    pub const SUBSCAPULARIS_ACTIVE_START: &Entry = &TABLE[506];
+    pub const SUBSCAPULARIS_ACTIVE_START: &Entry = &TABLE[507];
 
     /// external rotation at the first step, complete or open: 30 deg.
-    pub const SUBSCAPULARIS_COMPLETE_FIRST: &Entry = &TABLE[507];
+    pub const SUBSCAPULARIS_COMPLETE_FIRST: &Entry = &TABLE[508];
 
     /// external rotation at the last step, complete or open: 90 deg.
-    pub const SUBSCAPULARIS_COMPLETE_FOURTH: &Entry = &TABLE[508];
+    pub const SUBSCAPULARIS_COMPLETE_FOURTH: &Entry = &TABLE[509];
 
     /// external rotation at the second step, complete or open: 45 deg.
-    pub const SUBSCAPULARIS_COMPLETE_SECOND: &Entry = &TABLE[509];
+    pub const SUBSCAPULARIS_COMPLETE_SECOND: &Entry = &TABLE[510];
 
     /// external rotation at the third step, complete or open: 60 deg.
-    pub const SUBSCAPULARIS_COMPLETE_THIRD: &Entry = &TABLE[510];
+    pub const SUBSCAPULARIS_COMPLETE_THIRD: &Entry = &TABLE[511];
 
     /// first step day of external rotation after subscapularis repair: day 28.
-    pub const SUBSCAPULARIS_FIRST_STEP: &Entry = &TABLE[511];
+    pub const SUBSCAPULARIS_FIRST_STEP: &Entry = &TABLE[512];
 
     /// fourth step day of external rotation after complete or open subscapularis repair: day 70.
-    pub const SUBSCAPULARIS_FOURTH_STEP: &Entry = &TABLE[512];
+    pub const SUBSCAPULARIS_FOURTH_STEP: &Entry = &TABLE[513];
 
     /// last step day of external rotation after complete or open subscapularis repair: day 84.
-    pub const SUBSCAPULARIS_LAST_STEP: &Entry = &TABLE[513];
+    pub const SUBSCAPULARIS_LAST_STEP: &Entry = &TABLE[514];
 
     /// the later day a surgeon may choose: day 84.
-    pub const SUBSCAPULARIS_RESISTED_LATER: &Entry = &TABLE[514];
+    pub const SUBSCAPULARIS_RESISTED_LATER: &Entry = &TABLE[515];
 
     /// first day of effort or resistance in internal rotation after subscapularis repair: day 56.
-    pub const SUBSCAPULARIS_RESISTED_START: &Entry = &TABLE[515];
+    pub const SUBSCAPULARIS_RESISTED_START: &Entry = &TABLE[516];
 
     /// second step day of external rotation after subscapularis repair: day 42.
-    pub const SUBSCAPULARIS_SECOND_STEP: &Entry = &TABLE[516];
+    pub const SUBSCAPULARIS_SECOND_STEP: &Entry = &TABLE[517];
 
     /// external rotation while a subscapularis repair is fresh: 0 deg.
-    pub const SUBSCAPULARIS_SHUT: &Entry = &TABLE[517];
+    pub const SUBSCAPULARIS_SHUT: &Entry = &TABLE[518];
 
     /// third step day of external rotation after subscapularis repair: day 56.
-    pub const SUBSCAPULARIS_THIRD_STEP: &Entry = &TABLE[518];
+    pub const SUBSCAPULARIS_THIRD_STEP: &Entry = &TABLE[519];
 
     /// external rotation at the first step, upper part, arthroscopic: 45 deg.
-    pub const SUBSCAPULARIS_UPPER_FIRST: &Entry = &TABLE[519];
+    pub const SUBSCAPULARIS_UPPER_FIRST: &Entry = &TABLE[520];
 
     /// external rotation at the second step, upper part, arthroscopic: 90 deg.
-    pub const SUBSCAPULARIS_UPPER_SECOND: &Entry = &TABLE[520];
+    pub const SUBSCAPULARIS_UPPER_SECOND: &Entry = &TABLE[521];
 
     /// same day: swollen arm, or swollen or tender calf: a statement.
-    pub const SWELLING_SAME_DAY: &Entry = &TABLE[521];
+    pub const SWELLING_SAME_DAY: &Entry = &TABLE[522];
 
     /// height of a table's top above the hips of who sits at it: 0.08 of stature.
-    pub const TABLE_ABOVE_HIPS: &Entry = &TABLE[522];
+    pub const TABLE_ABOVE_HIPS: &Entry = &TABLE[523];
 
     /// turning outward with the forearm on a table is given without a measured value, where the other arm cannot drive a stick: a statement.
-    pub const TABLE_EXTERNAL_ROTATION_EXCEPTION: &Entry = &TABLE[523];
+    pub const TABLE_EXTERNAL_ROTATION_EXCEPTION: &Entry = &TABLE[524];
 
     /// elevation with the forearm resting on a table in front: 40 deg.
-    pub const TABLE_SLIDE_START: &Entry = &TABLE[524];
+    pub const TABLE_SLIDE_START: &Entry = &TABLE[525];
 
     /// minutes until pain tablets work: 30 (30 to 60) min.
-    pub const TABLET_EFFECT_FROM: &Entry = &TABLE[525];
+    pub const TABLET_EFFECT_FROM: &Entry = &TABLE[526];
 
     /// greatest tear dimension from which a tear is treated as large: 30 mm.
-    pub const TEAR_CLASS_LARGE_FROM: &Entry = &TABLE[526];
+    pub const TEAR_CLASS_LARGE_FROM: &Entry = &TABLE[527];
 
     /// greatest tear dimension above which a tear is of the largest class; the size itself is not: 50 mm.
-    pub const TEAR_CLASS_MASSIVE_ABOVE: &Entry = &TABLE[527];
+    pub const TEAR_CLASS_MASSIVE_ABOVE: &Entry = &TABLE[528];
 
     /// greatest tear dimension below which a tear is of the smallest class: 10 mm.
-    pub const TEAR_CLASS_SMALL_BELOW: &Entry = &TABLE[528];
+    pub const TEAR_CLASS_SMALL_BELOW: &Entry = &TABLE[529];
 
     /// a tenotomy is treated as a tenodesis at the start: a statement.
-    pub const TENOTOMY_AS_TENODESIS: &Entry = &TABLE[529];
+    pub const TENOTOMY_AS_TENODESIS: &Entry = &TABLE[530];
 
     /// resistance at the elbow after tenotomy, where the surgeon chooses early use: day 42.
-    pub const TENOTOMY_EARLY_RESISTED: &Entry = &TABLE[530];
+    pub const TENOTOMY_EARLY_RESISTED: &Entry = &TABLE[531];
 
     /// length of the thigh: 0.245 of stature.
-    pub const THIGH_LENGTH: &Entry = &TABLE[531];
+    pub const THIGH_LENGTH: &Entry = &TABLE[532];
 
     /// height of the top of the thigh above the floor: 0.465 of stature.
-    pub const THIGH_TOP_HEIGHT: &Entry = &TABLE[532];
+    pub const THIGH_TOP_HEIGHT: &Entry = &TABLE[533];
 
     /// total loss of motion before surgery, smallest group, upper end: 20 (0 to 20) deg.
-    pub const TOTAL_DEFICIT_FIRST_GROUP: &Entry = &TABLE[533];
+    pub const TOTAL_DEFICIT_FIRST_GROUP: &Entry = &TABLE[534];
 
     /// total loss of motion before surgery, middle group, upper end: 70 (25 to 70) deg.
-    pub const TOTAL_DEFICIT_SECOND_GROUP: &Entry = &TABLE[534];
+    pub const TOTAL_DEFICIT_SECOND_GROUP: &Entry = &TABLE[535];
 
     /// elevation up to which the outward turn is told: 160 deg.
-    pub const TURN_TOLD_UNTIL: &Entry = &TABLE[535];
+    pub const TURN_TOLD_UNTIL: &Entry = &TABLE[536];
 
     /// external rotation at the side at which the forearm has gone a third of the way from straight ahead to the side: 30 deg.
-    pub const TURNED_OUT_A_THIRD: &Entry = &TABLE[536];
+    pub const TURNED_OUT_A_THIRD: &Entry = &TABLE[537];
 
     /// external rotation at the side at which the forearm has gone half of the way from straight ahead to the side: 45 deg.
-    pub const TURNED_OUT_HALF: &Entry = &TABLE[537];
+    pub const TURNED_OUT_HALF: &Entry = &TABLE[538];
 
     /// external rotation at the side at which the forearm points straight to the side: 90 deg.
-    pub const TURNED_OUT_TO_THE_SIDE: &Entry = &TABLE[538];
+    pub const TURNED_OUT_TO_THE_SIDE: &Entry = &TABLE[539];
 
     /// external rotation at the side at which the forearm has gone two thirds of the way from straight ahead to the side: 60 deg.
-    pub const TURNED_OUT_TWO_THIRDS: &Entry = &TABLE[539];
+    pub const TURNED_OUT_TWO_THIRDS: &Entry = &TABLE[540];
 
     /// center of mass of the upper arm from its upper joint, cadaver table: 0.436 of segment.
-    pub const UPPER_ARM_CENTER_CADAVER: &Entry = &TABLE[540];
+    pub const UPPER_ARM_CENTER_CADAVER: &Entry = &TABLE[541];
 
     /// center of mass of the upper arm from its upper joint, men: 0.5772 of segment.
-    pub const UPPER_ARM_CENTER_MEN: &Entry = &TABLE[541];
+    pub const UPPER_ARM_CENTER_MEN: &Entry = &TABLE[542];
 
     /// center of mass of the upper arm from its upper joint, women: 0.5754 of segment.
-    pub const UPPER_ARM_CENTER_WOMEN: &Entry = &TABLE[542];
+    pub const UPPER_ARM_CENTER_WOMEN: &Entry = &TABLE[543];
 
     /// radius of gyration of the upper arm about its center of mass, cadaver table: 0.322 of segment.
-    pub const UPPER_ARM_GYRATION_CADAVER: &Entry = &TABLE[543];
+    pub const UPPER_ARM_GYRATION_CADAVER: &Entry = &TABLE[544];
 
     /// radius of gyration of the upper arm about a transverse axis through its center of mass, men: 0.269 of segment.
-    pub const UPPER_ARM_GYRATION_MEN: &Entry = &TABLE[544];
+    pub const UPPER_ARM_GYRATION_MEN: &Entry = &TABLE[545];
 
     /// radius of gyration of the upper arm about a transverse axis through its center of mass, women: 0.26 of segment.
-    pub const UPPER_ARM_GYRATION_WOMEN: &Entry = &TABLE[545];
+    pub const UPPER_ARM_GYRATION_WOMEN: &Entry = &TABLE[546];
 
     /// length of the upper arm: 0.186 of stature.
-    pub const UPPER_ARM_LENGTH: &Entry = &TABLE[546];
+    pub const UPPER_ARM_LENGTH: &Entry = &TABLE[547];
 
     /// mass of the upper arm, cadaver table: 0.028 of body mass.
-    pub const UPPER_ARM_MASS_CADAVER: &Entry = &TABLE[547];
+    pub const UPPER_ARM_MASS_CADAVER: &Entry = &TABLE[548];
 
     /// mass of the upper arm, men: 0.0271 of body mass.
-    pub const UPPER_ARM_MASS_MEN: &Entry = &TABLE[548];
+    pub const UPPER_ARM_MASS_MEN: &Entry = &TABLE[549];
 
     /// mass of the upper arm, women: 0.0255 of body mass.
-    pub const UPPER_ARM_MASS_WOMEN: &Entry = &TABLE[549];
+    pub const UPPER_ARM_MASS_WOMEN: &Entry = &TABLE[550];
 
     /// a tear over this is very large: 50 mm.
-    pub const VERY_LARGE_ABOVE: &Entry = &TABLE[550];
+    pub const VERY_LARGE_ABOVE: &Entry = &TABLE[551];
 
     /// same day: vomiting that goes on, no urine: a statement.
-    pub const VOMITING_URINE_SAME_DAY: &Entry = &TABLE[551];
+    pub const VOMITING_URINE_SAME_DAY: &Entry = &TABLE[552];
 
     /// weight through one arm in rising from a chair with both hands, estimated: 15 kg.
-    pub const WEIGHT_THROUGH_ARM_CHAIR_RISE: &Entry = &TABLE[552];
+    pub const WEIGHT_THROUGH_ARM_CHAIR_RISE: &Entry = &TABLE[553];
 
     /// weight through one arm in a push-up on the toes, estimated: 30 kg.
-    pub const WEIGHT_THROUGH_ARM_FLOOR_PUSH: &Entry = &TABLE[553];
+    pub const WEIGHT_THROUGH_ARM_FLOOR_PUSH: &Entry = &TABLE[554];
 
     /// weight through one arm in a push-up on the knees, estimated: 20 kg.
-    pub const WEIGHT_THROUGH_ARM_KNEELING_PUSH: &Entry = &TABLE[554];
+    pub const WEIGHT_THROUGH_ARM_KNEELING_PUSH: &Entry = &TABLE[555];
 
     /// weight through one arm in leaning lightly on a hand or an elbow, estimated: 5 kg.
-    pub const WEIGHT_THROUGH_ARM_LEAN: &Entry = &TABLE[555];
+    pub const WEIGHT_THROUGH_ARM_LEAN: &Entry = &TABLE[556];
 
     /// weight through one arm in lying on that side, estimated: 12 kg.
-    pub const WEIGHT_THROUGH_ARM_LYING_ON: &Entry = &TABLE[556];
+    pub const WEIGHT_THROUGH_ARM_LYING_ON: &Entry = &TABLE[557];
 
     /// weight through one arm in a push-up at the wall, estimated: 10 kg.
-    pub const WEIGHT_THROUGH_ARM_WALL_PUSH: &Entry = &TABLE[557];
+    pub const WEIGHT_THROUGH_ARM_WALL_PUSH: &Entry = &TABLE[558];
 
     /// work on a ladder: not before overhead load and weight through the arm are both open: a statement.
-    pub const WORK_ON_A_LADDER: &Entry = &TABLE[558];
+    pub const WORK_ON_A_LADDER: &Entry = &TABLE[559];
 
     /// work with the other hand alone: from the day of desk work with the sling on: a statement.
-    pub const WORK_WITH_ONE_HAND: &Entry = &TABLE[559];
+    pub const WORK_WITH_ONE_HAND: &Entry = &TABLE[560];
 
     /// first day on which the wound may be wet without a watertight cover, once healed: day 10.
-    pub const WOUND_DRY_UNTIL: &Entry = &TABLE[560];
+    pub const WOUND_DRY_UNTIL: &Entry = &TABLE[561];
 
     /// same day: spreading redness, pus, heat, swelling or opening of the wound, a stain past the edge of the dressing: a statement.
-    pub const WOUND_SIGNS_SAME_DAY: &Entry = &TABLE[561];
+    pub const WOUND_SIGNS_SAME_DAY: &Entry = &TABLE[562];
 
     /// first day of the wound visit: day 10.
-    pub const WOUND_VISIT_FROM: &Entry = &TABLE[562];
+    pub const WOUND_VISIT_FROM: &Entry = &TABLE[563];
 
     /// last day of the wound visit: day 14.
-    pub const WOUND_VISIT_UNTIL: &Entry = &TABLE[563];
+    pub const WOUND_VISIT_UNTIL: &Entry = &TABLE[564];
 }

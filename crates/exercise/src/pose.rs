@@ -107,7 +107,7 @@ impl UpperArm {
     /// The demand whose degrees it takes.
     pub(crate) const fn movement(self) -> Option<Movement> {
         Some(match self {
-            Self::ForwardElevation => Movement::ForwardElevation,
+            Self::ForwardElevation | Self::LevelAhead => Movement::ForwardElevation,
             Self::ScapularPlaneElevation => Movement::ScapularPlaneElevation,
             Self::Abduction => Movement::Abduction,
             Self::Extension => Movement::Extension,
@@ -131,6 +131,8 @@ impl Turn {
 
 /// Straight ahead, as a plane of elevation.
 const AHEAD: Angle = Angle::from_degrees(90.0); // not medical: the standard's zero is to the side
+/// Level, as an elevation.
+const LEVEL: Angle = Angle::from_degrees(90.0); // not medical: a right angle
 
 impl Hold {
     fn at(&self, posture: Posture, angles: &Angles<'_>) -> (Angle, Arm) {
@@ -176,6 +178,10 @@ impl Hold {
             UpperArm::Hanging => Shoulder::HANGING,
             UpperArm::Resting => Shoulder::raised_in_the_scapular_plane(of(ids::POSE_ARM_RESTING)),
             UpperArm::ForwardElevation => Shoulder::raised_ahead(degrees(Movement::ForwardElevation)),
+            UpperArm::LevelAhead => {
+                let raised = degrees(Movement::ForwardElevation);
+                Shoulder::raised_ahead(if raised < LEVEL { raised } else { LEVEL })
+            }
             UpperArm::ScapularPlaneElevation => {
                 Shoulder::raised_in_the_scapular_plane(degrees(Movement::ScapularPlaneElevation))
             }

@@ -9,6 +9,8 @@ body::words! {
         Resting = "resting",
         /// Raised straight ahead.
         ForwardElevation = "forward elevation",
+        /// Raised straight ahead to level, or as far as the demand of forward elevation goes where that is less.
+        LevelAhead = "level ahead",
         /// Raised in the plane of the blade.
         ScapularPlaneElevation = "scapular-plane elevation",
         /// Raised to the side.

@@ -55,14 +55,14 @@ pub fn run(arguments: &Ladder) -> Outcome {
             ladder::steep_steps(prescription, &shelf.catalogue, whose),
         ),
     };
-    let muscles = record.as_ref().map_or_else(|| vec![Muscle::Supraspinatus], Muscle::repaired);
-    let told = view::ladder::Told {
-        whose,
-        prescription: prescription.as_ref(),
-        muscles: &muscles,
-        rungs: &rungs,
-        steps: &steps,
+    let repaired = record.as_ref().map(Muscle::repaired);
+    let (muscles, shown) = match &repaired {
+        Some(muscles) if !muscles.is_empty() => (muscles.as_slice(), view::ladder::Shown::Repaired),
+        Some(_) => (STAND_IN, view::ladder::Shown::InsteadOfTheRepaired),
+        None => (STAND_IN, view::ladder::Shown::ForAnybody),
     };
+    let told =
+        view::ladder::Told { whose, prescription: prescription.as_ref(), muscles, shown, rungs: &rungs, steps: &steps };
     let written = if arguments.json {
         print(&json::ladder::document(&told, &shelf, inputs.sink.found(), &inputs.sources))
     } else {
@@ -70,6 +70,9 @@ pub fn run(arguments: &Ladder) -> Outcome {
     };
     inputs.finish(written)
 }
+
+/// The muscle most repairs are about, shown where no measured one was repaired.
+const STAND_IN: &[Muscle] = &[Muscle::Supraspinatus];
 
 /// Whose arm: what the command line says goes before what the record says.
 fn whose(arguments: &Ladder, record: Option<&Record>, inputs: &mut Inputs) -> Option<Whose<'static>> {

@@ -38,6 +38,9 @@ pub struct Row {
     pub axial_rotation_deg: Option<f64>,
     /// Both turns about the humerus together, inward positive: the clinical turn.
     pub y_sum_deg: Option<f64>,
+    /// Degrees of the sum for one degree of noise of the orientation: 1 at the side, 1.4 level; null straight up, where
+    /// the sum says nothing.
+    pub y_sum_noise_gain: Option<f64>,
     /// Whether plane and axial rotation have a value.
     pub defined: bool,
     /// Degrees of plane and axial rotation for one degree of noise of the orientation; null where they have no value.
@@ -155,12 +158,11 @@ pub fn write_row(text: &mut Vec<u8>, angles: &Thoracohumeral, clinical: &Clinica
     angle_or_null(text, angles.axial_rotation());
     text.extend_from_slice(b",\"y_sum_deg\":");
     write_angle(text, angles.y_sum().degrees());
+    text.extend_from_slice(b",\"y_sum_noise_gain\":");
+    factor_or_null(text, sum_gain(angles));
     text.extend_from_slice(if angles.is_defined() { b",\"defined\":true" } else { b",\"defined\":false" });
     text.extend_from_slice(b",\"noise_gain\":");
-    match angles.noise_gain() {
-        Some(gain) => write_factor(text, gain),
-        None => text.extend_from_slice(b"null"),
-    }
+    factor_or_null(text, angles.noise_gain());
     let movement = clinical.movement();
     text.extend_from_slice(b",\"clinical\":{\"movement\":");
     word_or_null(text, movement.map(|(movement, _)| movement.name()));
@@ -191,7 +193,7 @@ pub fn write_row(text: &mut Vec<u8>, angles: &Thoracohumeral, clinical: &Clinica
 pub fn write_fault(text: &mut Vec<u8>, code: &str, line: u64) {
     text.extend_from_slice(
         b",\n{\"plane_of_elevation_deg\":null,\"elevation_deg\":null,\"axial_rotation_deg\":null,\"y_sum_deg\":null,\
-          \"defined\":false,\"noise_gain\":null,\"clinical\":null,\"fault\":",
+          \"y_sum_noise_gain\":null,\"defined\":false,\"noise_gain\":null,\"clinical\":null,\"fault\":",
     );
     word_or_null(text, Some(code));
     text.extend_from_slice(b",\"line\":");
@@ -202,6 +204,21 @@ pub fn write_fault(text: &mut Vec<u8>, code: &str, line: u64) {
 fn angle_or_null(text: &mut Vec<u8>, angle: Option<body::Angle>) {
     write_angle(text, angle.map_or(f64::NAN, |angle| angle.degrees()));
 }
+
+fn factor_or_null(text: &mut Vec<u8>, factor: Option<f64>) {
+    match factor {
+        Some(factor) => write_factor(text, factor),
+        None => text.extend_from_slice(b"null"),
+    }
+}
+
+/// Of the sum; none straight up, where the same border counts as for the two turns.
+fn sum_gain(angles: &Thoracohumeral) -> Option<f64> {
+    let is_up = !angles.is_defined() && angles.elevation() > LEVEL;
+    (!is_up).then(|| angles.sum_noise_gain())
+}
+
+const LEVEL: body::Angle = body::Angle::from_degrees(90.0);
 
 /// The program's own words: none holds a quote or a control character.
 fn word_or_null(text: &mut Vec<u8>, word: Option<&str>) {
@@ -241,6 +258,10 @@ fn to_nine_decimals(angle: body::Angle) -> f64 {
     (angle.degrees() * 1e9).round() / 1e9
 }
 
+fn to_three_decimals(factor: f64) -> f64 {
+    (factor * 1000.0).round() / 1000.0
+}
+
 fn movement(seen: &Seen) -> MovementSeen {
     let motion = UsualMotion::of_shoulder(seen.movement);
     let entries = motion.into_iter().flat_map(UsualMotion::references);
@@ -263,8 +284,9 @@ impl Row {
             elevation_deg: Some(to_nine_decimals(angles.elevation())),
             axial_rotation_deg: angles.axial_rotation().map(to_nine_decimals),
             y_sum_deg: Some(to_nine_decimals(angles.y_sum())),
+            y_sum_noise_gain: sum_gain(angles).map(to_three_decimals),
             defined: angles.is_defined(),
-            noise_gain: angles.noise_gain().map(|gain| (gain * 1000.0).round() / 1000.0),
+            noise_gain: angles.noise_gain().map(to_three_decimals),
             clinical: Some(Clinical {
                 movement: movement.map(|(movement, _)| movement.name()),
                 movement_deg: movement.map(|(_, angle)| to_nine_decimals(angle)),
@@ -329,6 +351,7 @@ mod tests {
             elevation_deg: None,
             axial_rotation_deg: None,
             y_sum_deg: None,
+            y_sum_noise_gain: None,
             defined: false,
             noise_gain: None,
             clinical: None,

@@ -22,10 +22,23 @@ pub struct Told<'t> {
     pub prescription: Option<&'t Prescription>,
     /// The muscles whose activity stands beside the load.
     pub muscles: &'t [Muscle],
+    /// Why these.
+    pub shown: Shown,
     /// The exercises.
     pub rungs: &'t [Rung<'t>],
     /// Where the heaviest becomes much heavier.
     pub steps: &'t [Step],
+}
+
+/// Why a muscle's activity is shown.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Shown {
+    /// Its tendon was repaired.
+    Repaired,
+    /// What was repaired is not among the measured muscles.
+    InsteadOfTheRepaired,
+    /// No record was given.
+    ForAnybody,
 }
 
 const WIDTH: usize = 104;
@@ -134,8 +147,15 @@ fn head(told: &Told<'_>) -> String {
     say(
         "This is an outer moment, not the tension of a tendon, and it sets no limit. Read the muscle's activity beside \
          it. A carried or hanging arm counts as 0; a helped one holds between nothing and all of its weight, and a half \
-         is taken (own choice); where the upper arm rests, the forearm's weight counts, as far as it turns the arm.",
+         is taken (own choice); where the upper arm rests, the forearm's weight counts, as far as it turns the arm. A + \
+         marks what asks more than gravity tells: there the number is the least of it, and the place in the order too low.",
     );
+    if told.shown == Shown::InsteadOfTheRepaired {
+        say(
+            "No muscle whose tendon was repaired is among the measured ones. Supraspinatus is shown only because most \
+             was measured of it; it does not stand for the repaired tendon.",
+        );
+    }
     page
 }
 
@@ -147,16 +167,20 @@ fn columns(page: &mut String, told: &Told<'_>, moments: Column) {
     let newton_meters = if moments == Column::Shown { format!("{:>12}  ", "N·m") } else { "  ".to_owned() };
     let heads: Vec<&str> = told.muscles.iter().map(|muscle| muscle.name()).collect();
     let text =
-        format!("  {:TITLE$} {:12} {:>5}{newton_meters}{:8} {}", "", "weight", "times", "held", heads.join(" / "));
+        format!("  {:TITLE$} {:12} {:>5} {newton_meters}{:8} {}", "", "weight", "times", "held", heads.join(" / "));
     let _ = writeln!(page, "{}", paint(FAINT, &text));
 }
 
 fn line(page: &mut String, rung: &Rung<'_>, told: &Told<'_>, moments: Column, shelf: &Shelf) {
     let (times, moment) = match &rung.load {
         Ok(load) => {
-            (format!("{:.2}", load.middle()), load.moment_nm().map_or_else(String::new, |moment| range(moment, 1)))
+            let more = if load.beyond.is_empty() { " " } else { "+" };
+            (
+                format!("{:.2}{more}", load.middle()),
+                load.moment_nm().map_or_else(String::new, |moment| range(moment, 1)),
+            )
         }
-        Err(_) => ("?".to_owned(), String::new()),
+        Err(_) => ("? ".to_owned(), String::new()),
     };
     let moment = if moments == Column::Shown { format!("{moment:>12}  ") } else { "  ".to_owned() };
     let held = rung.held.map_or_else(String::new, |held| format!("{held} kg"));
@@ -172,14 +196,14 @@ fn line(page: &mut String, rung: &Rung<'_>, told: &Told<'_>, moments: Column, sh
         Some(Weight::Carried) => "carried",
         None => "",
     };
-    let _ = writeln!(page, "  {title:TITLE$} {weight:12} {times:>5}{moment}{held:8} {muscle}");
+    let _ = writeln!(page, "  {title:TITLE$} {weight:12} {times:>6}{moment}{held:8} {muscle}");
     let mut remarks: Vec<String> = Vec::new();
     if let Err(why) = &rung.load {
         remarks.push(not_known(*why).to_owned());
     }
     let beyond: Vec<&str> = rung.entry.beyond_gravity().iter().map(|beyond| beyond.name()).collect();
     if !beyond.is_empty() {
-        remarks.push(format!("not counted: {}", beyond.join(", ")));
+        remarks.push(format!("more than gravity tells: {}", beyond.join(", ")));
     }
     if !remarks.is_empty() {
         let _ = writeln!(page, "    {}", paint(FAINT, &remarks.join("; ")));

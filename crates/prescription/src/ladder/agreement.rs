@@ -28,7 +28,7 @@ impl Muscle {
         }
     }
 
-    /// Those whose tendon a record says was repaired; supraspinatus where it names none of the three.
+    /// Those whose tendon a record says was repaired; none where that is none of the three.
     pub fn repaired(record: &Record) -> Vec<Self> {
         let of = |tendon| match tendon {
             Tendon::Supraspinatus => Some(Self::Supraspinatus),
@@ -37,8 +37,7 @@ impl Muscle {
             Tendon::TeresMinor => None,
         };
         let tendons = record.operation.tendons.iter().filter(|tendon| tendon.is_repaired());
-        let found: Vec<Self> = tendons.filter_map(|tendon| of(tendon.name.value)).collect();
-        if found.is_empty() { vec![Self::Supraspinatus] } else { found }
+        tendons.filter_map(|tendon| of(tendon.name.value)).collect()
     }
 }
 
