@@ -31,7 +31,7 @@ pub use entry::{Dose, Entry, Resting};
 pub use load::{Beyond, Load, NoLoad, Whose};
 pub use muscle::{ActivityClass, Measured, MuscleActivity};
 pub use pose::{Hold, Positions};
-pub use pose_words::{BladeHold, Elbow, Forearm, Other, Trunk, Turn, UpperArm, Weight, Wrist};
+pub use pose_words::{BladeHold, Elbow, Forearm, Other, Path, Trunk, Turn, UpperArm, Weight, Wrist};
 pub use shipped::{SHIPPED, shipped};
 pub use words::{Equipment, Kind, Occasion, OtherArm, Purpose, SlingDuring, Supervision};
 

@@ -4,7 +4,7 @@ use body::{Angle, Arm, Blade, Fingers, Key, Movement, Pose, Posture, Shoulder};
 use evidence::ids;
 use quantity::Degrees;
 
-use crate::{Amount, BladeHold, Demand, Elbow, Entry, Forearm, Other, Trunk, Turn, UpperArm, Weight, Wrist};
+use crate::{Amount, BladeHold, Demand, Elbow, Entry, Forearm, Other, Path, Trunk, Turn, UpperArm, Weight, Wrist};
 
 /// Where the body is at the start and at the end of an exercise or a test.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -17,6 +17,8 @@ pub struct Positions {
     pub weight: Weight,
     /// Where the other arm is.
     pub other: Other,
+    /// How it gets from one to the other; only drawings and measurements ask for it.
+    pub path: Path,
 }
 
 /// One pose in words.

@@ -4,7 +4,9 @@ use body::Fingers;
 use diagnostic::{Diagnostic, Sink, Spanned};
 use document::Table;
 
-use crate::{BladeHold, Demand, Elbow, Forearm, Hold, Kind, Other, Positions, Trunk, Turn, UpperArm, Weight, Wrist};
+use crate::{
+    BladeHold, Demand, Elbow, Forearm, Hold, Kind, Other, Path, Positions, Trunk, Turn, UpperArm, Weight, Wrist,
+};
 
 /// The poses under `positions`; required of exercises and tests. They are held against the demands where those could
 /// be read: one fault gives one message.
@@ -20,6 +22,7 @@ pub(crate) fn positions(
     let mut positions = table.require("positions", sink)?.table(sink)?;
     let weight = positions.require("weight", sink).and_then(|value| value.word(Weight::WORDS, sink));
     let other = positions.word("other", Other::WORDS, sink);
+    let path = positions.word("path", Path::WORDS, sink);
     let start = positions.require("start", sink).and_then(|value| value.table(sink));
     let start = start.and_then(|table| hold(table, None, demands, sink));
     let end = positions.require("end", sink).and_then(|value| value.table(sink));
@@ -30,6 +33,7 @@ pub(crate) fn positions(
         end: end?,
         weight: weight?.value,
         other: other.map_or(Other::AtRest, |other| other.value),
+        path: path.map_or(Path::Direct, |path| path.value),
     })
 }
 

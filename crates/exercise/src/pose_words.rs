@@ -127,6 +127,16 @@ body::words! {
 }
 
 body::words! {
+    /// How the arm gets from the start to the end.
+    Path {
+        /// The shortest way, and back.
+        Direct = "direct",
+        /// In circles around both.
+        Circles = "circles",
+    }
+}
+
+body::words! {
     /// Where the other arm is.
     Other {
         /// At its side; or where what it does needs it.

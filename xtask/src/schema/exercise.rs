@@ -2,8 +2,8 @@
 
 use body::{Fingers, Joint, Mode, Movement, Position};
 use exercise::{
-    BladeHold, Elbow, Equipment, Forearm, Occasion, Other, OtherArm, Posture, Purpose, SlingDuring, Supervision, Trunk,
-    Turn, UpperArm, Weight, Wrist,
+    BladeHold, Elbow, Equipment, Forearm, Occasion, Other, OtherArm, Path, Posture, Purpose, SlingDuring, Supervision,
+    Trunk, Turn, UpperArm, Weight, Wrist,
 };
 use serde_json::{Value, json};
 
@@ -113,7 +113,13 @@ fn positions() -> Value {
     };
     table(
         &["weight", "start", "end"],
-        &[("weight", words(Weight::WORDS)), ("other", words(Other::WORDS)), ("start", hold()), ("end", hold())],
+        &[
+            ("weight", words(Weight::WORDS)),
+            ("other", words(Other::WORDS)),
+            ("path", words(Path::WORDS)),
+            ("start", hold()),
+            ("end", hold()),
+        ],
     )
 }
 
