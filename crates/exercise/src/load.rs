@@ -4,7 +4,7 @@ use body::{Angle, Moment, Moments, Person, Pose, SegmentTable, Spread};
 use evidence::ids;
 use quantity::{Degrees, Kilograms};
 
-use crate::{Amount, Demand, Entry, Equipment, Purpose, Weight};
+use crate::{Amount, Demand, Entry, Equipment, Kind, Purpose, Weight};
 
 /// The load of an exercise, as far as gravity tells it.
 #[derive(Debug, Clone, PartialEq)]
@@ -51,8 +51,8 @@ body::words! {
 /// Why the load of an exercise has no number.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum NoLoad {
-    /// The entry has no poses: it is an activity or a care pose.
-    NoPoses,
+    /// It is an activity or a care pose: its pose is the one that asks most of a range of motion, not of strength.
+    NotAnExercise,
     /// No table of segments was given.
     NoTable,
     /// A weight is held and the body mass is not known, so it can't be compared with the arm's own weight.
@@ -105,8 +105,9 @@ impl Entry {
         held: Option<Kilograms>,
         reach: impl Fn(&Demand) -> Degrees,
     ) -> Result<Load, NoLoad> {
-        let positions = self.positions.ok_or(NoLoad::NoPoses)?;
-        let (start, end) = self.poses(reach).ok_or(NoLoad::NoPoses)?;
+        let is_weighed = matches!(self.kind, Kind::Exercise | Kind::Test);
+        let positions = self.positions.filter(|_| is_weighed).ok_or(NoLoad::NotAnExercise)?;
+        let (start, end) = self.poses(reach).ok_or(NoLoad::NotAnExercise)?;
         let held = held.filter(|held| *held > Kilograms::whole(0));
         let (person, tables) = match whose {
             Whose::Known { person, tables } => (person, tables),

@@ -91,6 +91,9 @@ struct Angles<'e> {
 impl Angles<'_> {
     /// The angle of the demand of a movement; `None` where no demand of it has one.
     fn of(&self, movement: Movement) -> Option<Angle> {
+        if let (Movement::InternalRotation, Some(resting)) = (movement, self.entry.resting) {
+            return Some(resting.rotation_internal.into());
+        }
         let demand = self.entry.demands.iter().find(|demand| names(demand.key, demand.amount, movement))?;
         let is_target = self.entry.target().is_some_and(|target| target.key == demand.key);
         let degrees = match (self.end, is_target) {
@@ -114,7 +117,7 @@ impl UpperArm {
             Self::Abduction => Movement::Abduction,
             Self::Extension => Movement::Extension,
             Self::HorizontalAdduction => Movement::HorizontalAdduction,
-            Self::Hanging | Self::Resting | Self::BehindTheBack => return None,
+            Self::Hanging | Self::HangingDown | Self::Resting | Self::BehindTheBack => return None,
         })
     }
 }
@@ -138,7 +141,14 @@ const LEVEL: Angle = Angle::from_degrees(90.0); // not medical: a right angle
 
 impl Hold {
     fn at(&self, posture: Posture, angles: &Angles<'_>) -> (Angle, Arm) {
-        let mut shoulder = self.upper_arm(angles);
+        let upright = posture.is_upright();
+        let bent = match self.trunk {
+            Trunk::BentForward => of(ids::POSE_TRUNK_BENT),
+            Trunk::AsPlaced if posture == Posture::BentForward => of(ids::POSE_TRUNK_BENT),
+            Trunk::Leaning => of(ids::POSE_TRUNK_LEANING),
+            _ => Angle::ZERO,
+        };
+        let mut shoulder = self.upper_arm(angles, if upright { bent } else { Angle::ZERO });
         shoulder.outward = self.outward(angles);
         let mut arm = Arm {
             shoulder,
@@ -174,11 +184,14 @@ impl Hold {
         (lean, arm)
     }
 
-    fn upper_arm(&self, angles: &Angles<'_>) -> Shoulder {
+    fn upper_arm(&self, angles: &Angles<'_>, leans: Angle) -> Shoulder {
+        let resting = angles.entry.resting.map(|resting| Angle::from(resting.elevation));
+        let no_more = |angle: Angle| resting.map_or(angle, |most| if most < angle { most } else { angle });
         let degrees = |movement| angles.of(movement).unwrap_or(Angle::ZERO);
         match self.upper_arm {
             UpperArm::Hanging => Shoulder::HANGING,
-            UpperArm::Resting => Shoulder::raised_in_the_scapular_plane(of(ids::POSE_ARM_RESTING)),
+            UpperArm::HangingDown => Shoulder::raised_ahead(no_more(leans)),
+            UpperArm::Resting => Shoulder::raised_in_the_scapular_plane(no_more(of(ids::POSE_ARM_RESTING))),
             UpperArm::ForwardElevation => Shoulder::raised_ahead(degrees(Movement::ForwardElevation)),
             UpperArm::LevelAhead => {
                 let raised = degrees(Movement::ForwardElevation);

@@ -5,6 +5,8 @@ body::words! {
     UpperArm {
         /// At the side.
         Hanging = "hanging",
+        /// Straight down, however the trunk leans; no further from it than the demand or the resting pose goes.
+        HangingDown = "hanging down",
         /// On a towel, a pillow or a table, a little out in the plane of the blade.
         Resting = "resting",
         /// Raised straight ahead.

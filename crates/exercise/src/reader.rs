@@ -45,7 +45,8 @@ pub(crate) fn entry(kind: Kind, mut table: Table<'_>, sink: &mut Sink) -> Option
         Kind::Exercise | Kind::Test => false,
     };
     let resting = if rests { resting(&mut table, &mut numbers, sink) } else { None };
-    let positions = pose_reader::positions(kind, &mut table, (sink.errors() == before).then_some(&operated[..]), sink);
+    let given = pose_reader::Given { demands: &operated, resting };
+    let positions = pose_reader::positions(kind, &mut table, (sink.errors() == before).then_some(given), sink);
     let dose = if kind == Kind::Exercise { dose(&mut table, sink) } else { None };
     let muscle = if kind == Kind::Care { MuscleActivity::default() } else { muscle(&mut table, sink) };
     let evidence = cited(&mut table, sink);

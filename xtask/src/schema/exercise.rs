@@ -112,8 +112,9 @@ fn positions() -> Value {
         )
     };
     table(
-        &["weight", "start", "end"],
+        &[],
         &[
+            ("at", hold()),
             ("weight", words(Weight::WORDS)),
             ("other", words(Other::WORDS)),
             ("path", words(Path::WORDS)),

@@ -80,7 +80,7 @@ fn nobody_in_particular_has_ratios_and_no_moments() {
     let full_can = catalogue.get("full-can").expect("in the catalogue");
     assert_eq!(full_can.load(Whose::Anybody(BOTH), Some(Kilograms::whole(1)), widest), Err(NoLoad::MassUnknown));
     let eat = catalogue.get("eat").expect("in the catalogue");
-    assert_eq!(eat.load(Whose::Anybody(BOTH), None, widest), Err(NoLoad::NoPoses));
+    assert_eq!(eat.load(Whose::Anybody(BOTH), None, widest), Err(NoLoad::NotAnExercise));
 }
 
 #[test]

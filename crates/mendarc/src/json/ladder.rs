@@ -205,7 +205,7 @@ fn exercise(rung: &Rung<'_>, shelf: &Shelf) -> Exercise {
 pub(crate) const fn not_known(why: NoLoad) -> &'static str {
     match why {
         NoLoad::MassUnknown => "a weight is held and the body mass is not known",
-        NoLoad::NoPoses | NoLoad::NoTable => "it has no poses",
+        NoLoad::NotAnExercise | NoLoad::NoTable => "it has no poses",
     }
 }
 
