@@ -2,6 +2,7 @@
 
 use std::path::PathBuf;
 
+use body::{Build, Hair};
 use clap::{Args, Parser, Subcommand, ValueEnum};
 
 const CAUTIONS: &str = "Only under the care of the operating surgeon, who decides and signs. Local codes and licensed \
@@ -55,6 +56,12 @@ pub enum Command {
         after_help = CAUTIONS
     )]
     Ladder(Ladder),
+    /// Draw an exercise at an angle, or the whole catalogue on one sheet
+    #[command(
+        before_help = "Examples:\n  mendarc draw stick-external-rotation --angle 25 --side left --out turn-out.svg\n  mendarc draw pendulum --animated --out pendulum.svg\n  mendarc draw --all --out sheet.png",
+        after_help = CAUTIONS
+    )]
+    Draw(Draw),
     /// Say what changes for the patient between two records, protocols or prescriptions
     #[command(
         before_help = "Examples:\n  mendarc compare before.toml after.toml\n  mendarc compare protocols/cuff/staged.toml protocols/cuff/delayed.toml\n  mendarc compare protocols/cuff edited/cuff\n  mendarc compare old/prescription.json new/prescription.json\n  mendarc compare record.toml --questions",
@@ -209,6 +216,56 @@ pub struct Ladder {
 pub enum SexWord {
     Male,
     Female,
+}
+
+#[derive(Debug, Args)]
+pub struct Draw {
+    /// An exercise, activity, care pose or visit test, by its id
+    #[arg(required_unless_present = "all", conflicts_with = "all")]
+    pub exercise: Option<String>,
+    /// Draw everything in the catalogue on one sheet
+    #[arg(long)]
+    pub all: bool,
+    /// How far the movement goes, in degrees; without it as far as the exercise ever goes
+    #[arg(long, value_name = "N", allow_hyphen_values = true, conflicts_with = "all")]
+    pub angle: Option<String>,
+    /// Where it must stop, in degrees: drawn as a bar
+    #[arg(long, value_name = "N", allow_hyphen_values = true, conflicts_with = "all")]
+    pub limit: Option<String>,
+    /// The operated side
+    #[arg(long, default_value = "right")]
+    pub side: SideWord,
+    /// How the figure is built: medium, slim, broad, round or curved
+    #[arg(long, value_name = "WORD", default_value = "medium", value_parser = build)]
+    pub build: Build,
+    /// What is on its head: short, bald, bob, tied or scarf
+    #[arg(long, value_name = "WORD", default_value = "short", value_parser = hair)]
+    pub hair: Hair,
+    /// Let it move, at the tempo of the dose; it stands still for readers who asked for less motion
+    #[arg(long)]
+    pub animated: bool,
+    /// The language of the words in it
+    #[arg(long, value_name = "LANGUAGE", default_value = "en")]
+    pub language: String,
+    /// The file: .svg, or .png
+    #[arg(long, value_name = "FILE")]
+    pub out: PathBuf,
+}
+
+fn build(written: &str) -> Result<Build, String> {
+    one_of(written, Build::WORDS)
+}
+
+fn hair(written: &str) -> Result<Hair, String> {
+    one_of(written, Hair::WORDS)
+}
+
+fn one_of<T: Copy>(written: &str, words: &[(&str, T)]) -> Result<T, String> {
+    let known = words.iter().find(|(word, _)| *word == written);
+    known.map(|(_, value)| *value).ok_or_else(|| {
+        let all: Vec<&str> = words.iter().map(|(word, _)| *word).collect();
+        format!("it is one of {}", all.join(", "))
+    })
 }
 
 #[derive(Debug, Args)]

@@ -22,6 +22,9 @@ pub enum Failure {
     /// The templates could not lay it out.
     #[error("the document can't be laid out: {0}")]
     Layout(String),
+    /// A picture could not be drawn as pixels.
+    #[error("the picture can't be drawn: {0}")]
+    Picture(String),
     /// The pages could not be written as an accessible PDF.
     #[error("the pages can't be written as PDF: {0}")]
     Export(String),

@@ -6,11 +6,15 @@ use typst::foundations::Bytes;
 use typst::text::{Font, FontBook};
 use typst::utils::LazyHash;
 
-static FILES: &[&[u8]] = &[
+/// The files of the faces.
+pub static FILES: &[&[u8]] = &[
     include_bytes!("../fonts/SourceSans3-Regular.ttf"),
     include_bytes!("../fonts/SourceSans3-SemiBold.ttf"),
     include_bytes!("../fonts/SourceSans3-Bold.ttf"),
 ];
+
+/// Their family.
+pub const FAMILY: &str = "Source Sans 3";
 
 static FACES: LazyLock<Faces> = LazyLock::new(Faces::read);
 

@@ -10,10 +10,13 @@ mod edges;
 mod failure;
 mod fonts;
 mod plain;
+mod png;
 mod sheet;
 
 pub use failure::Failure;
+pub use png::png;
 
+use serde_json::Value;
 use sheets::Document;
 use typst_layout::PagedDocument;
 use typst_pdf::{PdfOptions, PdfStandard, PdfStandards};
@@ -34,8 +37,8 @@ const REMEMBERED: usize = 2;
 /// - [`Failure::NoGlyph`]: a text has signs that no face holds; nothing is printed.
 /// - [`Failure::Layout`], [`Failure::Export`]: a fault of the templates.
 pub fn pdf(document: &Document) -> Result<Vec<u8>, Failure> {
-    let json = data(document)?;
-    let sheet = Sheet::new(json.clone());
+    let (json, drawings) = data(document)?;
+    let sheet = Sheet::new(json.clone(), drawings);
     let printed = print(&sheet, json);
     comemo::evict(REMEMBERED);
     printed
@@ -49,17 +52,44 @@ pub fn pdf(document: &Document) -> Result<Vec<u8>, Failure> {
 /// # Errors
 /// Those of [`pdf`], but for export.
 pub fn page_count(document: &Document) -> Result<usize, Failure> {
-    let sheet = Sheet::new(data(document)?);
+    let (json, drawings) = data(document)?;
+    let sheet = Sheet::new(json, drawings);
     let count = laid_out(&sheet).map(|pages| pages.pages().len());
     comemo::evict(REMEMBERED);
     count
 }
 
-/// The document as the templates read it.
-fn data(document: &Document) -> Result<String, Failure> {
+/// The document as the templates read it, and its drawings, which the data name as files.
+fn data(document: &Document) -> Result<(String, Vec<String>), Failure> {
     let mut json = serde_json::to_value(document).map_err(Failure::Document)?;
+    let mut drawings = Vec::new();
+    take_drawings(&mut json, &mut drawings);
     plain::prepare(&mut json)?;
-    Ok(json.to_string())
+    Ok((json.to_string(), drawings))
+}
+
+/// Puts the name of a file in the place of every drawing; one that comes again is one file.
+fn take_drawings(value: &mut Value, drawings: &mut Vec<String>) {
+    match value {
+        Value::Array(items) => items.iter_mut().for_each(|item| take_drawings(item, drawings)),
+        Value::Object(fields) => {
+            for (name, field) in fields {
+                let Value::String(svg) = field else {
+                    take_drawings(field, drawings);
+                    continue;
+                };
+                if name == "svg" {
+                    let known = drawings.iter().position(|known| known == svg);
+                    let order = known.unwrap_or(drawings.len());
+                    let svg = std::mem::replace(svg, sheet::drawing_name(order));
+                    if known.is_none() {
+                        drawings.push(svg);
+                    }
+                }
+            }
+        }
+        Value::Null | Value::Bool(_) | Value::Number(_) | Value::String(_) => {}
+    }
 }
 
 fn laid_out(sheet: &Sheet) -> Result<PagedDocument, Failure> {

@@ -41,13 +41,22 @@ static DATA_ID: LazyLock<Option<FileId>> = LazyLock::new(|| id(DATA));
 /// One document, ready to be set.
 pub struct Sheet {
     data: Bytes,
+    /// Each drawing by the file that the data name it by.
+    drawings: Vec<(FileId, Bytes)>,
 }
 
 impl Sheet {
-    /// The document as JSON.
-    pub fn new(json: String) -> Self {
-        Self { data: Bytes::from_string(json) }
+    /// The document as JSON, and its drawings in the order of their names ([`drawing_name`]).
+    pub fn new(json: String, drawings: Vec<String>) -> Self {
+        let files = drawings.into_iter().enumerate();
+        let files = files.filter_map(|(order, svg)| Some((id(&drawing_name(order))?, Bytes::from_string(svg))));
+        Self { data: Bytes::from_string(json), drawings: files.collect() }
     }
+}
+
+/// The file of a drawing.
+pub fn drawing_name(order: usize) -> String {
+    format!("drawing-{order}.svg")
 }
 
 impl World for Sheet {
@@ -68,7 +77,11 @@ impl World for Sheet {
     }
 
     fn file(&self, id: FileId) -> FileResult<Bytes> {
-        if Some(id) == *DATA_ID { Ok(self.data.clone()) } else { Err(missing(id)) }
+        if Some(id) == *DATA_ID {
+            return Ok(self.data.clone());
+        }
+        let drawing = self.drawings.iter().find(|(file, _)| *file == id);
+        drawing.map(|(_, svg)| svg.clone()).ok_or_else(|| missing(id))
     }
 
     fn font(&self, index: usize) -> Option<Font> {

@@ -5,11 +5,13 @@ mod steps;
 
 use std::collections::BTreeMap;
 
-use body::{Key, SegmentTable};
+use body::SegmentTable;
 use exercise::{Amount, Catalogue, Demand, Entry, Kind, Load, NoLoad, Whose};
 use operative::{Record, Sex};
-use plan::{Allowed, Bound, ExerciseLine, LimitRow, Prescription, SpanOfDays};
+use plan::{Prescription, SpanOfDays};
 use quantity::{Degrees, Kilograms, Millimeters, PostoperativeDay};
+
+use crate::reach;
 
 pub use agreement::{Agreement, Muscle, OutOfOrder, Why, agreement};
 pub use steps::{Step, steep_steps};
@@ -142,7 +144,7 @@ impl<'c> Scale<'c> {
         lines
             .map(|(line, entry)| {
                 let held = line.load.or_else(|| fixed_load(entry));
-                let reach = |demand: &Demand| reach(entry, demand, line, &span.limits);
+                let reach = |demand: &Demand| reach(entry, demand, line.target, &span.limits);
                 let form = Form { id: &entry.id, held, reaches: entry.demands.iter().map(reach).collect() };
                 let whose = self.whose;
                 let load = self.weighed.entry(form).or_insert_with(|| entry.load(whose, held, reach)).clone();
@@ -150,29 +152,6 @@ impl<'c> Scale<'c> {
             })
             .collect()
     }
-}
-
-/// How far a demand goes on a day: the line's target for the first one, else what the limits leave of it.
-fn reach(entry: &Entry, demand: &Demand, line: &ExerciseLine, limits: &[LimitRow]) -> Degrees {
-    let is_target = entry.target().is_some_and(|target| target.key == demand.key);
-    if let (true, Some(target)) = (is_target, line.target) {
-        return target;
-    }
-    let Amount::AngleToLimit { from, most } = demand.amount else {
-        return demand.amount.greatest_angle().unwrap_or_default();
-    };
-    match allowed(demand.key, limits) {
-        Allowed::Free => most,
-        Allowed::UpTo(Bound::Angle(limit)) => limit.min(most),
-        // An exercise whose demand is shut would not have been given.
-        Allowed::UpTo(_) | Allowed::No => from,
-    }
-}
-
-fn allowed(key: Key, limits: &[LimitRow]) -> Allowed {
-    let exact = limits.iter().find(|row| row.key == key);
-    let any = || limits.iter().find(|row| row.key == key.in_position(body::Position::Any));
-    exact.or_else(any).map_or(Allowed::No, |row| row.allowed)
 }
 
 /// A load that the exercise itself fixes.

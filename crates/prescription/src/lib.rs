@@ -23,6 +23,7 @@ mod may;
 mod moves;
 mod opened;
 mod questions;
+mod reach;
 mod reasons;
 mod resting;
 mod returns;
@@ -38,6 +39,7 @@ pub use answers::{Answer as QuestionAnswer, OpenQuestion, Together, questions_of
 pub use issue::{Case, LineOf, prescribe};
 pub use may::{Answer, May, may, may_all};
 pub use opened::{Opening, Openings, read as read_opened};
+pub use reach::reach;
 pub use settings::{
     Back, Clinic, Contact, FeverLimit, Hold, Loosening, Paper, PaperSize, Permission, Practice, Prefer, ProtocolChoice,
     Settings, Therapy,

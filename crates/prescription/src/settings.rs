@@ -68,6 +68,8 @@ pub struct Paper {
     pub tablets_es: Option<String>,
     /// The fever from which patients call the same day.
     pub fever: FeverLimit,
+    /// Whom the figure in the drawings looks like, so that patients can recognize themselves.
+    pub look: body::Look,
 }
 
 body::words! {

@@ -1,6 +1,6 @@
 //! Reading the settings file.
 
-use body::{Joint, Key, Mode, Movement, Position};
+use body::{Build, Hair, Joint, Key, Look, Mode, Movement, Position};
 use diagnostic::{Diagnostic, FileId, Sink, Spanned};
 use document::Table;
 use jiff::civil::Weekday;
@@ -132,8 +132,10 @@ fn read_paper(mut table: Table<'_>, sink: &mut Sink) -> Paper {
     let tablets_es = table.text("tablets_es", sink);
     let tablets_es = printed(tablets_es, LONGEST_TEXT, sink);
     let fever = table.word("fever", FeverLimit::WORDS, sink).map(|fever| fever.value).unwrap_or_default();
+    let build = table.word("build", Build::WORDS, sink).map(|build| build.value).unwrap_or_default();
+    let hair = table.word("hair", Hair::WORDS, sink).map(|hair| hair.value).unwrap_or_default();
     table.finish(sink);
-    Paper { size, tablets, tablets_es, fever }
+    Paper { size, tablets, tablets_es, fever, look: Look { build, hair } }
 }
 
 fn read_therapy(mut table: Table<'_>, sink: &mut Sink) -> Therapy {

@@ -324,8 +324,21 @@ pub struct Band {
     pub mistakes: Vec<String>,
     /// When to stop: the word and the sentence.
     pub stop: Fact,
-    /// What the drawing will show, in words: it stands in the place of the drawing.
-    pub picture_alt: String,
+    /// The drawing; none where the exercise stands in full elsewhere.
+    pub picture: Option<Drawing>,
+}
+
+/// A drawing in a document.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct Drawing {
+    /// The SVG.
+    pub svg: String,
+    /// Its width in millimeters.
+    pub width_mm: f64,
+    /// Its height in millimeters.
+    pub height_mm: f64,
+    /// What it shows, in words.
+    pub alt: String,
 }
 
 /// A column of a table.

@@ -1,14 +1,16 @@
 //! Exercises as bands across the page.
 
-use body::Movement;
-use exercise::{Entry, Posture};
-use plan::ExerciseLine;
+use body::{Key, Movement, Position};
+use exercise::{Demand, Entry, Posture};
+use plan::{Allowed, Bound, ExerciseLine, LimitRow};
+use quantity::Degrees;
 use wording::Argument;
 
 use crate::desk::Desk;
-use crate::document::Band;
+use crate::document::{Band, Drawing};
 use crate::household;
-use crate::parts::Part;
+use crate::parts::{Part, Period};
+use crate::pictures::{self, Drawn};
 use crate::texts::Texts;
 
 /// An exercise over the periods of a part in which its line stays the same.
@@ -63,9 +65,15 @@ pub(crate) fn bands(desk: &Desk<'_>, texts: &Texts<'_>, parts: &[Part<'_>]) -> V
         });
         let band = band(desk, texts, part, run)?;
         Some(match again {
-            Some(again) => {
-                Band { purpose: String::new(), again, start: None, steps: Vec::new(), mistakes: Vec::new(), ..band }
-            }
+            Some(again) => Band {
+                purpose: String::new(),
+                again,
+                start: None,
+                steps: Vec::new(),
+                mistakes: Vec::new(),
+                picture: None,
+                ..band
+            },
             None => band,
         })
     };
@@ -93,7 +101,7 @@ fn band(desk: &Desk<'_>, texts: &Texts<'_>, part: &Part<'_>, run: &Run<'_>) -> O
     let title = texts.get(&message);
     Some(Band {
         id: run.line.id.clone(),
-        title: title.clone(),
+        title,
         purpose: attribute("purpose").unwrap_or_default(),
         dates: dates(texts, part, run),
         again: String::new(),
@@ -104,8 +112,42 @@ fn band(desk: &Desk<'_>, texts: &Texts<'_>, part: &Part<'_>, run: &Run<'_>) -> O
         mistakes_title: texts.get("handout-exercise-mistakes"),
         mistakes: numbered("mistake-"),
         stop: texts.fact("handout-exercise-stop", attribute("stop").unwrap_or_default()),
-        picture_alt: title,
+        picture: picture(desk, texts, part, run, entry),
     })
+}
+
+/// The drawing: as far as the line and the least of the limits of its days go, with the line that says stop there.
+fn picture(desk: &Desk<'_>, texts: &Texts<'_>, part: &Part<'_>, run: &Run<'_>, entry: &Entry) -> Option<Drawing> {
+    let periods = part.periods.get(run.first..run.until)?;
+    let reach = |demand: &Demand| {
+        let of_day = |period: &Period<'_>| prescription::reach(entry, demand, run.line.target, period.limits);
+        periods.iter().map(of_day).min().unwrap_or_default()
+    };
+    let limit = periods.iter().filter_map(|period| limit_of(run.line.key, period.limits)).min();
+    let drawn = Drawn {
+        entry,
+        reach: &reach,
+        limit: run.line.target.and(limit),
+        side: texts.side,
+        look: desk.settings.paper.look,
+        room_mm: BAND_ROOM_MM,
+    };
+    // Without a true drawing the words stand alone.
+    let picture = pictures::picture(&drawn, texts.messages).ok()?;
+    let alt = pictures::alt(&drawn, texts.messages);
+    Some(Drawing { svg: picture.svg, width_mm: picture.width_mm, height_mm: picture.height_mm, alt })
+}
+
+/// Room for a drawing beside how an exercise is done, in millimeters.
+const BAND_ROOM_MM: (f64, f64) = (58.0, 66.0);
+
+/// The angle at which a movement must stop on a day.
+fn limit_of(key: Key, limits: &[LimitRow]) -> Option<Degrees> {
+    let of = |key: Key| limits.iter().find(|row| row.key == key);
+    match of(key).or_else(|| of(key.in_position(Position::Any)))?.allowed {
+        Allowed::UpTo(Bound::Angle(limit)) => Some(limit),
+        _ => None,
+    }
 }
 
 /// From when until when, where that is not the whole part.

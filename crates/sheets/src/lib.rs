@@ -29,6 +29,7 @@ mod limits_for_good;
 mod limits_table;
 mod limits_words;
 mod parts;
+mod pictures;
 mod points;
 mod reasons_list;
 mod sling;
@@ -51,13 +52,14 @@ pub use activities::{Told, told as activities};
 pub use calls::{NoNumber, Numbers};
 pub use desk::{Desk, issued_on};
 pub use document::{
-    Band, Block, Cell, Column, Document, Fact, Field, ListMark, Print, Reader, Shade, Side, Size, SlingRun, StageRun,
-    TickRow, Tone,
+    Band, Block, Cell, Column, Document, Drawing, Fact, Field, ListMark, Print, Reader, Shade, Side, Size, SlingRun,
+    StageRun, TickRow, Tone,
 };
 pub use first_days::{SectionText, first_days, first_days_sections, is_untranslated};
 pub use handout::handout;
 pub use letter::letter;
 pub use parts::{OnPaper, Onward, Part, Period, on_paper, parts};
+pub use pictures::{Drawn, moving_picture, picture};
 pub use points::{OtherArm, Point, Points};
 pub use surgeon::surgeon_page;
 pub use surgeon_exercises::{counted, exercise_line};

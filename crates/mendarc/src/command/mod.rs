@@ -3,6 +3,7 @@
 mod angles;
 mod check;
 mod compare;
+mod draw;
 mod explain;
 mod family_folder;
 mod first_days;
@@ -28,6 +29,7 @@ pub fn run() -> Outcome {
             Command::May(arguments) => may::run(&arguments),
             Command::Angles(arguments) => angles::run(&arguments),
             Command::Ladder(arguments) => ladder::run(&arguments),
+            Command::Draw(arguments) => draw::run(&arguments),
             Command::Compare(arguments) => compare::run(&arguments),
             Command::Check(arguments) => check::run(&arguments),
             Command::Explain(arguments) => explain::run(&arguments),

@@ -116,6 +116,19 @@ pub fn pdf(name: &str, _: &Document) -> Result<Vec<u8>, Diagnostic> {
         .help("build it with the feature `paper`, which is on by default"))
 }
 
+/// Draws a picture as pixels, about 300 to an inch.
+#[cfg(feature = "paper")]
+pub fn png(svg: &str) -> Result<Vec<u8>, Diagnostic> {
+    paper::png(svg, 12.0).map_err(|failure| Diagnostic::error("cannot-print", failure.to_string()))
+}
+
+/// Without the feature `paper` there are no faces to write with.
+#[cfg(not(feature = "paper"))]
+pub fn png(_: &str) -> Result<Vec<u8>, Diagnostic> {
+    Err(Diagnostic::error("cannot-print", "this program was built without paper and writes no .png")
+        .help("name the file .svg, or build it with the feature `paper`, which is on by default"))
+}
+
 /// The visits up to the first gate that is not open.
 fn calendar(desk: &Desk<'_>, patient: &Messages, folder: &Folder, sink: &mut Sink) -> Result<String, Diagnostic> {
     let known = match folder.text("visits.ics").map(|text| previous(&text)) {

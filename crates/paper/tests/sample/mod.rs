@@ -67,7 +67,14 @@ pub fn band(order: usize) -> Band {
             "Letting the arm drop on the way down.",
         ]),
         stop: fact("Stop", "Stop when it hurts more than before, or when your hand gets numb."),
-        picture_alt: "A person on the back raises one arm with the other hand.".into(),
+        picture: (order % 2 == 0).then(|| sheets::Drawing {
+            svg: "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"40mm\" height=\"50mm\" viewBox=\"0 0 400 500\">\
+                  <path d=\"M0 0H400V500H0Z\" fill=\"#ccc\"/></svg>"
+                .into(),
+            width_mm: 40.0,
+            height_mm: 50.0,
+            alt: "A person on the back raises one arm with the other hand.".into(),
+        }),
     }
 }
 

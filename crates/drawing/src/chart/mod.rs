@@ -1,0 +1,1 @@
+//! The arc, the recovery line and plain charts.

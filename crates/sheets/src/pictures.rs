@@ -1,0 +1,151 @@
+//! Drawings with their words.
+
+use std::collections::HashMap;
+use std::sync::{LazyLock, Mutex};
+
+use body::{Look, Side};
+use drawing::{NoPicture, Picture, Request, SeenFrom, Tempo, Words};
+use exercise::{Demand, Entry};
+use quantity::Degrees;
+use wording::{Argument, Language, Messages};
+
+use crate::household;
+
+/// What is to be drawn of an entry of the catalogue.
+#[derive(Clone, Copy)]
+pub struct Drawn<'a> {
+    /// The exercise, activity, care pose or test.
+    pub entry: &'a Entry,
+    /// How far each of its demands goes.
+    pub reach: &'a dyn Fn(&Demand) -> Degrees,
+    /// Beyond which the movement must not go.
+    pub limit: Option<Degrees>,
+    /// The operated side.
+    pub side: Side,
+    /// Whom the figure looks like.
+    pub look: Look,
+    /// Room on the page, in millimeters.
+    pub room_mm: (f64, f64),
+}
+
+/// A drawing with its words in the language of the reader.
+///
+/// # Errors
+/// [`NoPicture`]: what is asked for can't be drawn truly.
+pub fn picture(drawn: &Drawn<'_>, messages: &Messages) -> Result<Picture, NoPicture> {
+    let key = Key::of(drawn, messages);
+    if let Some(known) = DRAWN.lock().ok().and_then(|drawn| drawn.get(&key).cloned()) {
+        return Ok(known);
+    }
+    let picture = with_words(drawn, messages, drawing::draw)?;
+    if let Ok(mut known) = DRAWN.lock() {
+        if known.len() >= REMEMBERED {
+            known.clear();
+        }
+        known.insert(key, picture.clone());
+    }
+    Ok(picture)
+}
+
+/// What was drawn already: most exercises of a stage look the same on every sheet, and drawing is slower than looking up.
+static DRAWN: LazyLock<Mutex<HashMap<Key, Picture>>> = LazyLock::new(Mutex::default);
+
+/// A drawing takes about ten kilobytes.
+const REMEMBERED: usize = 512; // not medical: five megabytes
+
+/// Everything a drawing depends on.
+#[derive(Debug, PartialEq, Eq, Hash)]
+struct Key {
+    entry: Entered,
+    reaches: Vec<Degrees>,
+    limit: Option<Degrees>,
+    side: Side,
+    look: Look,
+    language: Language,
+    room_tenths: [i64; 2],
+}
+
+/// An entry by its name and where it was read: the same name may stand in another catalogue.
+#[derive(Debug, PartialEq, Eq, Hash)]
+struct Entered {
+    id: String,
+    place: (u32, u32),
+    kind: exercise::Kind,
+}
+
+impl Key {
+    fn of(drawn: &Drawn<'_>, messages: &Messages) -> Self {
+        let entry = drawn.entry;
+        let has_angle = |demand: &&Demand| demand.amount.greatest_angle().is_some();
+        #[expect(clippy::cast_possible_truncation, reason = "a cast stops at the border, far beyond any page")]
+        let tenths = |mm: f64| (mm * 10.0).round() as i64; // not medical: tenths
+        Self {
+            entry: Entered { id: entry.id.clone(), place: (entry.span.start, entry.span.end), kind: entry.kind },
+            reaches: entry.demands.iter().filter(has_angle).map(drawn.reach).collect(),
+            limit: drawn.limit,
+            side: drawn.side,
+            look: drawn.look,
+            language: messages.language(),
+            room_tenths: [tenths(drawn.room_mm.0), tenths(drawn.room_mm.1)],
+        }
+    }
+}
+
+/// The same, moving: once there, held as long as the dose says, and back.
+///
+/// # Errors
+/// As [`picture`].
+pub fn moving_picture(drawn: &Drawn<'_>, messages: &Messages) -> Result<Picture, NoPicture> {
+    let hold = drawn.entry.dose.as_ref().map_or(0, |dose| dose.hold_s);
+    with_words(drawn, messages, |request| drawing::draw_moving(request, &Tempo::with_hold(f64::from(hold))))
+}
+
+fn with_words(
+    drawn: &Drawn<'_>,
+    messages: &Messages,
+    draw: impl Fn(&Request<'_>) -> Result<Picture, NoPicture>,
+) -> Result<Picture, NoPicture> {
+    let entry = drawn.entry;
+    let side = [("side", Argument::from(drawn.side.name()))];
+    let language = messages.language();
+    let written = |degrees: Degrees| household::decimal(&degrees.to_string(), language);
+    let degrees = |degrees: Degrees| messages.text("drawing-degrees", &[("degrees", written(degrees).into())]);
+    let seen_from = |from: SeenFrom| messages.text("drawing-from", &[("from", from.name().into())]);
+    let message = entry.message_id();
+    let title = messages.text(&message, &[]);
+    let title = messages.text("drawing-title", &[("title", title.into()), side[0].clone()]);
+    let description = alt(drawn, messages);
+    let words = Words {
+        title: &title,
+        description: &description,
+        side: &messages.text("drawing-side", &side),
+        degrees: &degrees,
+        stop: &messages.text("drawing-stop", &[]),
+        seen_from: &seen_from,
+    };
+    draw(&Request {
+        entry,
+        reach: drawn.reach,
+        limit: drawn.limit,
+        side: drawn.side,
+        look: drawn.look,
+        words: &words,
+        room_mm: drawn.room_mm,
+    })
+}
+
+/// What a drawing shows, for those who can't see it: how the exercise starts, and how far the arc goes.
+pub(crate) fn alt(drawn: &Drawn<'_>, messages: &Messages) -> String {
+    let written = |degrees: Degrees| household::decimal(&degrees.to_string(), messages.language());
+    let start = messages.attribute(&drawn.entry.message_id(), "start").unwrap_or_default();
+    let start = ("start", Argument::from(start));
+    let target = drawn.entry.target().filter(|target| {
+        let is_turn = matches!(target.key.joint, body::Joint::Shoulder | body::Joint::Elbow);
+        is_turn && target.amount.greatest_angle().is_some()
+    });
+    let Some(degrees) = target.map(drawn.reach) else {
+        return messages.text("drawing-description", &[start]);
+    };
+    let id = if drawn.limit.is_some() { "drawing-description-limit" } else { "drawing-description-angle" };
+    messages.text(id, &[start, ("degrees", written(degrees).into())])
+}
