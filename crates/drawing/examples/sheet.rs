@@ -1,24 +1,28 @@
-//! A contact sheet of drawings: entries of the catalogue at their widest, as one SVG.
+//! A contact sheet of drawings, to be looked at: `sheet FILE SIDE SHARE [ID …]`. What goes to the limit is drawn at a share
+//! of the way.
 
-use drawing::{Request, Svg, Words, draw};
+use drawing::{Request, Words, contact_sheet, draw};
+use exercise::Demand;
+use quantity::Degrees;
 
 fn main() {
     let mut arguments = std::env::args().skip(1);
     let out = arguments.next().expect("a file");
     let side = if arguments.next().as_deref() == Some("left") { body::Side::Left } else { body::Side::Right };
+    let share: f64 = arguments.next().and_then(|share| share.parse().ok()).unwrap_or(1.0);
     let only: Vec<String> = arguments.collect();
     let mut sources = diagnostic::Sources::new();
-    let mut sink = diagnostic::Sink::new();
-    let catalogue = exercise::shipped(&mut sink, |name, text| sources.add(name, text));
-    let entries: Vec<_> = catalogue.entries().iter().filter(|e| only.is_empty() || only.contains(&e.id)).collect();
-    let columns = 6usize.min(entries.len());
-    let rows = entries.len().div_ceil(columns);
-    let (w, h) = (66.0, 72.0);
-    let mut svg = Svg::new(w * columns as f64, h * rows as f64, "sheet", "sheet");
+    let catalogue = exercise::shipped(&mut diagnostic::Sink::new(), |name, text| sources.add(name, text));
+    let wanted = |id: &String| only.is_empty() || only.contains(id);
     let started = std::time::Instant::now();
-    let mut bytes = Vec::new();
-    for (at, entry) in entries.iter().enumerate() {
-        let reach = |demand: &exercise::Demand| demand.amount.greatest_angle().unwrap_or_default();
+    let mut pictures = Vec::new();
+    for entry in catalogue.entries().iter().filter(|entry| wanted(&entry.id)) {
+        let reach = |demand: &Demand| {
+            let most = demand.amount.greatest_angle().unwrap_or_default();
+            let least = demand.amount.start_angle().unwrap_or_default();
+            let steps = f64::from(least.steps()) + f64::from(most.steps() - least.steps()) * share;
+            if demand.amount.follows_the_limit() { Degrees::from_steps(steps.round() as i32) } else { most }
+        };
         let words = Words {
             title: &entry.id,
             description: "",
@@ -27,56 +31,24 @@ fn main() {
             stop: "stop",
             seen_from: &|from| format!("seen from {}", from.name()),
         };
-        let limit = entry.target().and_then(|t| t.amount.follows_the_limit().then(|| reach(t)));
-        let request = Request {
-            entry,
-            reach: &reach,
-            limit,
-            side,
-            look: body::Look::default(),
-            words: &words,
-            room_mm: (62.0, 66.0),
-        };
-        let [x, y] = [at % columns, at / columns].map(|n| n as f64);
+        let limit = entry.target().filter(|target| target.amount.follows_the_limit()).map(reach);
+        let room_mm = (58.0, 66.0);
+        let request =
+            Request { entry, reach: &reach, limit, side, look: body::Look::default(), words: &words, room_mm };
         match draw(&request) {
-            Ok(picture) => {
-                bytes.push((picture.svg.len(), entry.id.clone()));
-                let inner = picture
-                    .svg
-                    .replacen("<svg ", &format!("<svg x=\"{}\" y=\"{}\" ", x * w * 10.0 + 20.0, y * h * 10.0 + 50.0), 1)
-                    .replacen(
-                        &format!("width=\"{}mm\"", picture.width_mm),
-                        &format!("width=\"{}\"", picture.width_mm * 10.0),
-                        1,
-                    );
-                let start = inner.find("height=\"").expect("height");
-                let end = start + inner[start..].find("mm\"").expect("mm");
-                let inner = format!(
-                    "{}height=\"{}\"{}",
-                    &inner[..start],
-                    (picture.height_mm * 10.0).round(),
-                    &inner[end + 3..]
-                );
-                svg.raw(&inner);
-            }
+            Ok(picture) => pictures.push((entry.id.clone(), picture)),
             Err(why) => eprintln!("{}: {why:?}", entry.id),
         }
-        let ink = drawing::Lettering {
-            size_mm: 2.6,
-            color: drawing::Color::INK,
-            weight: drawing::Weight::Regular,
-            anchor: drawing::Anchor::Start,
-            halo_mm: None,
-        };
-        svg.text((x * w * 10.0) as i32 + 20, (y * h * 10.0) as i32 + 36, &entry.id, &ink);
     }
+    let spent = started.elapsed().as_secs_f64() * 1000.0;
+    let mut bytes: Vec<_> = pictures.iter().map(|(id, picture)| (picture.svg.len(), id)).collect();
     bytes.sort();
     eprintln!(
         "{} drawings, {:.1} ms each, median {:?}, largest {:?}",
         bytes.len(),
-        started.elapsed().as_secs_f64() * 1000.0 / bytes.len() as f64,
+        spent / bytes.len() as f64,
         bytes.get(bytes.len() / 2),
         bytes.last()
     );
-    std::fs::write(out, svg.finish()).expect("written");
+    std::fs::write(out, contact_sheet(&pictures, (60.0, 68.0))).expect("written");
 }

@@ -17,6 +17,7 @@ mod label;
 mod marks;
 mod movement;
 mod picture;
+mod setting;
 mod sheet;
 mod svg;
 mod swing;

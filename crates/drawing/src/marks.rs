@@ -98,6 +98,7 @@ pub struct Turn<'s> {
 impl Turn<'_> {
     /// The ray from zero, the sector, the arc and the joint.
     pub fn paint_angle(&self, svg: &mut Svg, plot: &Plot<'_>) {
+        svg.open_group("class=\"arc\"");
         let swing = self.swing;
         let center = plot.lands(swing.center);
         let mut sector = Path::default();
@@ -122,6 +123,7 @@ impl Turn<'_> {
         let radius = crate::svg::units(plot.weight(JOINT));
         let ring = Stroke::new(Color::MOVEMENT, plot.weight(ARC));
         svg.circle(center[0], center[1], radius, &Paint { stroke: Some(ring), ..Paint::filled(Color::WHITE) });
+        svg.close_group();
     }
 
     /// The arrow along the way of the hand, and the line it must not cross.

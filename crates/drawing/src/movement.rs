@@ -3,6 +3,7 @@
 use body::{Angle, Joint, Key, Movement, Pose, Posture, Skeleton, Vector};
 use exercise::{Entry, Path};
 
+use crate::figure::{Joints, OtherHand};
 use crate::swing::Swing;
 
 /// How the movement of an exercise is shown.
@@ -54,7 +55,7 @@ impl Shown {
     /// # Units and shape
     /// `start` and `end` are the poses of the entry at the prescribed angles.
     pub fn of(entry: &Entry, start: &Pose, end: &Pose) -> Self {
-        let [first, last] = [start, end].map(Skeleton::of);
+        let [first, last] = [start, end].map(placed);
         let key = entry.target().map(|target| target.key);
         if entry.positions.is_some_and(|positions| positions.path == Path::Circles) {
             return circles(end.posture, &last, key);
@@ -68,7 +69,9 @@ impl Shown {
         {
             return Self::Twist(about_the_forearm(start, end, &first));
         }
-        let turn = key.and_then(|key| {
+        // Only degrees that are prescribed are told.
+        let is_told = entry.target().is_some_and(|target| target.amount.greatest_angle().is_some());
+        let turn = key.filter(|_| is_told).and_then(|key| {
             let swing = Swing::of(end, key).filter(|swing| swing.angle > NOTICED)?;
             if (end.lean - start.lean).abs() > NOTICED {
                 let Self::Way(places) = way(start, end) else { return None };
@@ -80,6 +83,11 @@ impl Shown {
         });
         turn.unwrap_or_else(|| way(start, end))
     }
+}
+
+/// The joints as they are drawn.
+fn placed(pose: &Pose) -> Skeleton {
+    Joints::of(pose, OtherHand::AsPosed).skeleton
 }
 
 /// Under a hanging hand, level; beside the shoulder, for a rolling shoulder.
@@ -131,7 +139,7 @@ fn about_the_forearm(start: &Pose, end: &Pose, body: &Skeleton) -> Swing {
 /// The way of what moves most: the hand, or the shoulder of an arm that is carried along.
 fn way(start: &Pose, end: &Pose) -> Shown {
     let steps = || (0..=STEPS).map(|step| f64::from(step) / f64::from(STEPS));
-    let bodies: Vec<Skeleton> = steps().map(|share| Skeleton::of(&Pose::between(start, end, share))).collect();
+    let bodies: Vec<Skeleton> = steps().map(|share| placed(&Pose::between(start, end, share))).collect();
     let along = |of: &dyn Fn(&Skeleton) -> Vector| bodies.iter().map(of).collect::<Vec<_>>();
     let length = |places: &[Vector]| places.windows(2).map(|pair| pair[0].distance(pair[1])).sum::<f64>();
     let shoulder = along(&|body| body.operated.shoulder);

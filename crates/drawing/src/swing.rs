@@ -1,8 +1,9 @@
 //! The turn that a prescribed angle counts, in space, and how true it looks from a place.
 
-use body::{Angle, Joint, Key, Movement, Pose, Rotation, Skeleton, Vector};
+use body::{Angle, Joint, Key, Movement, Pose, Rotation, Vector};
 
 use crate::camera::Camera;
+use crate::figure::{Joints, OtherHand};
 
 /// A turn of one part of the body about one place: what an arc with degrees is drawn from.
 ///
@@ -34,12 +35,21 @@ impl Swing {
     /// forearm points before any turn, and only where the elbow is bent enough for the forearm to show it; across the
     /// chest at the shoulder, from straight ahead, and only for an arm about level; bending at the elbow, from straight.
     pub fn of(pose: &Pose, key: Key) -> Option<Self> {
-        let joints = Skeleton::of(pose).operated;
-        let trunk = pose.trunk();
+        let placed = Joints::of(pose, OtherHand::AsPosed).skeleton;
+        let joints = placed.operated;
+        let trunk = placed.trunk;
         let arm = &pose.operated;
         let shoulder = arm.shoulder;
-        let to_grip = joints.shoulder.distance(joints.elbow) + joints.elbow.distance(joints.grip);
+        let to_grip = joints.shoulder.distance(joints.grip).max(joints.shoulder.distance(joints.elbow));
+        // An arm behind the body is not raised ahead, whatever the exercise is called after.
+        let is_in_its_half = match key.movement {
+            Movement::ForwardElevation => shoulder.plane.sin() > 0.0,
+            Movement::Extension => shoulder.plane.sin() < 0.0,
+            Movement::ScapularPlaneElevation | Movement::Abduction => shoulder.plane.cos() > 0.0,
+            _ => true,
+        };
         match key.movement {
+            _ if !is_in_its_half && shoulder.elevation > Angle::ZERO => None,
             _ if !matches!(key.joint, Joint::Shoulder | Joint::Elbow) => None,
             Movement::ForwardElevation
             | Movement::ScapularPlaneElevation
@@ -117,7 +127,7 @@ impl Swing {
                 | Movement::HorizontalAdduction
         );
         let part = if raises { arm.upper_arm_direction() } else { arm.forearm_direction() };
-        let part = pose.trunk() * part;
+        let part = Joints::of(pose, OtherHand::AsPosed).skeleton.trunk * part;
         let flat = part - self.axis * part.dot(self.axis);
         if flat.length() < IN_PLANE {
             return None;
@@ -203,7 +213,7 @@ const FAULT_AT_MOST: Angle = Angle::from_degrees(3.0);
 #[cfg(test)]
 mod tests {
     use super::*;
-    use body::{Posture, Shoulder};
+    use body::{Posture, Shoulder, Skeleton};
 
     const DEGREES: fn(f64) -> Angle = Angle::from_degrees;
 

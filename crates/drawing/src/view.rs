@@ -3,6 +3,7 @@
 use body::{Angle, ArmJoints, LegJoints, Pose, Skeleton, Vector};
 
 use crate::camera::Camera;
+use crate::figure::{Joints, OtherHand};
 use crate::movement::Shown;
 use crate::swing::Swing;
 
@@ -93,7 +94,8 @@ fn inset(swing: &Swing, main: &Camera) -> Camera {
 
 /// What can hide an arm, and what should be seen of it.
 struct Scene {
-    points: Vec<Vector>,
+    /// Places along the arm, and how much each counts.
+    points: Vec<(Vector, f64)>,
     bones: Vec<(Vector, Vector)>,
     hiders: Vec<Capsule>,
     face: Vector,
@@ -130,14 +132,14 @@ impl Scene {
             Shown::Twist(turn) => Some(turn.axis),
             Shown::Still | Shown::Turn { .. } | Shown::Circles { .. } => None,
         };
-        let [first, last] = [start, end].map(Skeleton::of);
+        let [first, last] = [start, end].map(|pose| Joints::of(pose, OtherHand::AsPosed).skeleton);
         // Where the arm itself goes nowhere the arrow is all there is to see.
         let moves = first.operated.grip.distance(last.operated.grip) > MOVES;
         let mut points = Vec::new();
         let mut bones = Vec::new();
-        for joints in [&first.operated, &last.operated] {
+        for (joints, counts) in [(&first.operated, GHOST_COUNTS), (&last.operated, 1.0)] {
             for (from, to) in bones_of(joints) {
-                points.extend([0.4, 0.7, 1.0].map(|share| from + (to - from) * share));
+                points.extend([0.4, 0.7, 1.0].map(|share| (from + (to - from) * share, counts)));
             }
             bones.extend(bones_of(joints));
         }
@@ -163,8 +165,9 @@ impl Scene {
 
     /// What is wrong with a view; the least is best.
     fn cost(&self, camera: &Camera) -> f64 {
-        let count = self.points.len() as f64;
-        let hidden = self.points.iter().filter(|point| self.hides(**point, camera)).count() as f64 / count;
+        let all: f64 = self.points.iter().map(|(_, counts)| counts).sum();
+        let hidden = self.points.iter().filter(|(point, _)| self.hides(*point, camera));
+        let hidden = hidden.map(|(_, counts)| counts).sum::<f64>() / all;
         let shortened = self
             .bones
             .iter()
@@ -261,6 +264,7 @@ const OBLIQUE: f64 = 0.3;
 const FACE_SEEN: f64 = 0.4;
 // What counts how much; chosen by looking.
 const HIDDEN: f64 = 4.0;
+const GHOST_COUNTS: f64 = 0.25;
 const SHORTENED: f64 = 1.6;
 const FACE: f64 = 0.9;
 const SIDE: f64 = 0.12;

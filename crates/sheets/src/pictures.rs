@@ -13,6 +13,7 @@ use crate::household;
 
 /// What is to be drawn of an entry of the catalogue.
 #[derive(Clone, Copy)]
+#[expect(missing_debug_implementations, reason = "holds closures")]
 pub struct Drawn<'a> {
     /// The exercise, activity, care pose or test.
     pub entry: &'a Entry,

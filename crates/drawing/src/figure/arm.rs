@@ -5,7 +5,7 @@
 //! NATICK/TR-15/007; circumference over 2π); everything between them is own choice, drawn by eye. Lengths come with the
 //! joints.
 
-use body::{Arm, ArmJoints, Rotation, Vector};
+use body::{Arm, ArmJoints, Rotation};
 
 use super::build::Shape;
 use super::loft::{Cap, FINE, Loft, Ring, Solid};
@@ -73,7 +73,7 @@ impl ArmFrames {
                 Ring::ellipse(center, self.humerus.x() * a, self.humerus.z() * b)
             })
             .collect();
-        Solid::Loft(Loft::new(&rings, FINE, [Cap::Round(0.007), Cap::Round(0.022)]))
+        Solid::Loft(Loft::new(&rings, FINE, [Cap::Round(0.007), Cap::Round(0.0248)]))
     }
 
     /// From the elbow to the wrist; the turn of the forearm grows toward the hand.
@@ -87,13 +87,7 @@ impl ArmFrames {
                 Ring::ellipse(from + (to - from) * place, frame.z() * a, frame.x() * b)
             })
             .collect();
-        Solid::Loft(Loft::new(&rings, FINE, [Cap::Round(0.022), Cap::Round(0.008)]))
-    }
-
-    /// A place of the upper arm: a share of its length, then forward and outward of it.
-    pub(crate) fn on_upper_arm(&self, share: f64, ahead: f64, aside: f64) -> Vector {
-        let (from, to) = (self.joints.shoulder, self.joints.elbow);
-        from + (to - from) * share + self.humerus.x() * ahead + self.humerus.z() * aside
+        Solid::Loft(Loft::new(&rings, FINE, [Cap::Round(0.0246), Cap::Round(0.008)]))
     }
 }
 

@@ -6,6 +6,7 @@ use kurbo::{Point, Vec2};
 
 use super::build::Hair;
 use super::head::{Head, SIZE};
+use super::part::Tone;
 use super::loft::{Bead, Cap, FINE, Loft, Ring, Shell, Solid};
 use super::region::Region;
 use crate::camera::Axes;
@@ -98,12 +99,14 @@ pub(crate) struct SeenHair {
     pub(crate) shell: Shell,
     /// What is tied up behind the head.
     pub(crate) bun: Option<Shell>,
+    pub(crate) tone: Tone,
 }
 
-/// The hair on a head, as a camera sees it; nothing for a bald head or a covered one.
+/// What is on a head, as a camera sees it; nothing for a bald one.
 pub(crate) fn seen(head: &Head, hair: Hair, view: &Axes) -> Option<SeenHair> {
     let (table, line): (&[[f64; 4]], &[[f64; 2]]) = match hair {
-        Hair::Bald | Hair::Scarf => return None,
+        Hair::Bald => return None,
+        Hair::Scarf => return Some(scarf(head, view)),
         Hair::Short => (&SHORT, &SHORT_LINE),
         Hair::Tied => (&SHORT, &TIED_LINE),
         Hair::Bob => (&BOB, &BOB_LINE),
@@ -116,7 +119,44 @@ pub(crate) fn seen(head: &Head, hair: Hair, view: &Axes) -> Option<SeenHair> {
     let all = Region::union_of(hulls.iter().map(Vec::as_slice));
     let region = above_the_line(head, table, line, view, &all);
     let bun = (hair == Hair::Tied).then(|| bun(head).seen(view));
-    Some(SeenHair { region, shell, bun })
+    Some(SeenHair { region, shell, bun, tone: Tone::Hair })
+}
+
+/// A scarf around head and neck, open before the face.
+const SCARF: [[f64; 4]; 11] = [
+    [-0.1120, 0.0480, -0.0640, 0.0740],
+    [-0.1000, 0.0440, -0.0620, 0.0620],
+    [-0.0800, 0.0440, -0.0590, 0.0490],
+    [-0.0620, 0.0500, -0.0570, 0.0465],
+    [-0.0350, 0.0560, -0.0620, 0.0480],
+    [0.0000, 0.0580, -0.0690, 0.0520],
+    [0.0300, 0.0575, -0.0700, 0.0515],
+    [0.0480, 0.0540, -0.0650, 0.0470],
+    [0.0620, 0.0420, -0.0540, 0.0380],
+    [0.0710, 0.0280, -0.0400, 0.0255],
+    [0.0745, 0.0150, -0.0270, 0.0140],
+];
+
+fn scarf(head: &Head, view: &Axes) -> SeenHair {
+    let rings: Vec<Ring> = (0..=18).map(|step| head.ring(&SCARF, -0.112 + 0.1865 * f64::from(step) / 18.0)).collect();
+    let shell = Solid::Loft(Loft::new(&rings, FINE + 4, [Cap::Closed, Cap::Round(0.002)])).seen(view);
+    let hulls = shell.hulls();
+    let all = Region::union_of(hulls.iter().map(Vec::as_slice));
+    // An egg before the face; where its edge is out of sight it is led outward.
+    let edge: Vec<(Point, bool)> = (0..48)
+        .map(|step| {
+            let (sine, cosine) = (std::f64::consts::TAU * f64::from(step) / 48.0).sin_cos();
+            let up = if sine > 0.0 { -0.014 + 0.055 * sine } else { -0.014 + 0.047 * sine };
+            let (place, outward) = head.surface(&SCARF, up, 57.0 * cosine);
+            let is_seen = outward.dot(view.toward) > 0.0;
+            let aside = view.point(outward).to_vec2().normalize() * if is_seen { 0.0 } else { FAR };
+            (view.point(place) + aside, is_seen)
+        })
+        .collect();
+    let corners: Vec<Point> = edge.iter().map(|place| place.0).collect();
+    let is_open = edge.iter().any(|place| place.1);
+    let region = if is_open { all.difference(&Region::polygon(&corners)) } else { all };
+    SeenHair { region, shell, bun: None, tone: Tone::Shoes }
 }
 
 fn bun(head: &Head) -> Solid {

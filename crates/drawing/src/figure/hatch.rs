@@ -8,8 +8,8 @@ use super::region::Region;
 ///
 /// # Units and shape
 /// `direction` is where the lines run, `pitch` from one to the next. The lines are fixed to the picture's origin, so
-/// that they run on from one area to another.
-pub(crate) fn hatch(region: &Region, direction: Vec2, pitch: f64) -> Vec<(Point, Point)> {
+/// that they run on from one area to another; they end `inset` before the edge.
+pub(crate) fn hatch(region: &Region, direction: Vec2, pitch: f64, inset: f64) -> Vec<(Point, Point)> {
     let along = direction.normalize();
     let across = Vec2::new(-along.y, along.x);
     let edges: Vec<(Vec2, Vec2)> = region
@@ -35,8 +35,12 @@ pub(crate) fn hatch(region: &Region, direction: Vec2, pitch: f64) -> Vec<(Point,
             .collect();
         crossings.sort_unstable_by(f64::total_cmp);
         for pair in crossings.chunks_exact(2) {
+            let [from, to] = [pair[0] + inset, pair[1] - inset];
+            if to - from < inset {
+                continue;
+            }
             let place = |x: f64| (along * x + across * level).to_point();
-            lines.push((place(pair[0]), place(pair[1])));
+            lines.push((place(from), place(to)));
         }
         step += 1.0;
     }
@@ -50,10 +54,10 @@ mod tests {
     #[test]
     fn a_square_gets_one_line_a_pitch() {
         let square = Region::polygon(&[(0.0, 0.0), (0.1, 0.0), (0.1, 0.1), (0.0, 0.1)].map(Point::from));
-        let lines = hatch(&square, Vec2::new(1.0, 0.0), 0.03);
+        let lines = hatch(&square, Vec2::new(1.0, 0.0), 0.03, 0.01);
         let levels: Vec<f64> = lines.iter().map(|line| line.0.y).collect();
         assert_eq!(lines.len(), 4);
         assert!(levels.iter().zip([0.0, 0.03, 0.06, 0.09]).all(|(found, level)| (found - level).abs() < 1e-9));
-        assert!(lines.iter().all(|(a, b)| (b.x - a.x - 0.1).abs() < 1e-9));
+        assert!(lines.iter().all(|(a, b)| (b.x - a.x - 0.08).abs() < 1e-9));
     }
 }

@@ -97,7 +97,11 @@ impl Head {
                 let center = self.at(-0.006 - out * 0.4, -0.006, right * (0.0440 + out));
                 Ring::ellipse(center, wide * (0.0092 * SIZE * factor), tilt * (0.0160 * SIZE * factor))
             };
-            Solid::Loft(Loft::new(&[ring(0.000, 0.80), ring(0.004, 1.0), ring(0.0065, 0.92)], 14, [Cap::Closed; 2]))
+            Solid::Loft(Loft::new(
+                &[ring(0.000, 0.80), ring(0.004, 1.0), ring(0.0065, 0.92)],
+                FINE + 4,
+                [Cap::Closed; 2],
+            ))
         })
     }
 
@@ -109,8 +113,12 @@ impl Head {
             let (eye, outward) = on(0.0, 23.5);
             let line = vec![eye + self.frame.y() * 0.0016, eye - self.frame.y() * 0.0016];
             marks.push(Mark { line, outward, kind: MarkKind::Eye });
-            let brow = [(0.0125, 13.5), (0.0150, 22.0), (0.0146, 29.0), (0.0122, 36.0)];
-            let line = brow.map(|(up, degrees)| on(up, degrees).0).to_vec();
+            let brow = (0..=6).map(|step| {
+                let share = f64::from(step) / 6.0;
+                // Highest past its middle.
+                on(0.0122 + 0.0032 * (std::f64::consts::PI * (0.12 + 0.78 * share)).sin(), 13.5 + 22.5 * share).0
+            });
+            let line = brow.collect();
             marks.push(Mark { line, outward: on(0.0144, 27.0).1, kind: MarkKind::Line });
         }
         let mouth = (-4..=4).map(|step| {

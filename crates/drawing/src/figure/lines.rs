@@ -1,6 +1,6 @@
 //! Lines, and cutting them where an area begins or ends.
 
-use kurbo::{Point, Rect};
+use kurbo::{Point, Rect, Vec2};
 
 use super::region::{Region, overlaps};
 
@@ -49,15 +49,22 @@ impl Line {
 
     /// What of it lies inside an area and what outside.
     pub(crate) fn cut(self, region: &Region) -> Cut {
-        let bounds = self.bounds();
-        if region.is_empty() || !overlaps(bounds.inflate(1e-6, 1e-6), region.bounds()) {
+        self.cut_by(&[region], |point, _| region.contains(point))
+    }
+
+    /// What of it is inside, and what outside, by a question asked between any two crossings of the areas' edges; the
+    /// question is given a point and the direction of the line there.
+    pub(crate) fn cut_by(self, regions: &[&Region], mut is_inside: impl FnMut(Point, Vec2) -> bool) -> Cut {
+        let bounds = self.bounds().inflate(1e-6, 1e-6);
+        let near: Vec<&Region> = regions.iter().copied().filter(|region| overlaps(bounds, region.bounds())).collect();
+        if near.is_empty() {
             return Cut { inside: Vec::new(), outside: vec![self] };
         }
-        let edges = Edges::near(region, bounds);
-        let runs = runs(&self, &edges);
+        let edges = Edges::near(&near, bounds);
         let mut cut = Cut::default();
-        for run in runs {
-            let side = if region.contains(middle(&run)) { &mut cut.inside } else { &mut cut.outside };
+        for run in runs(&self, &edges) {
+            let (point, direction) = middle(&run);
+            let side = if is_inside(point, direction) { &mut cut.inside } else { &mut cut.outside };
             side.push(run);
         }
         cut.inside = joined(cut.inside);
@@ -66,8 +73,8 @@ impl Line {
     }
 }
 
-/// A point halfway along, between two corners.
-fn middle(line: &Line) -> Point {
+/// A point halfway along, between two corners, and the direction there.
+fn middle(line: &Line) -> (Point, Vec2) {
     let half = line.length() / 2.0;
     let mut gone = 0.0;
     let nexts = line.points.iter().skip(1).chain(match line.shape {
@@ -77,11 +84,11 @@ fn middle(line: &Line) -> Point {
     for (from, to) in line.points.iter().zip(nexts) {
         let step = from.distance(*to);
         if gone + step >= half && step > 0.0 {
-            return from.lerp(*to, (half - gone) / step);
+            return (from.lerp(*to, (half - gone) / step), *to - *from);
         }
         gone += step;
     }
-    line.points.first().copied().unwrap_or_default()
+    (line.points.first().copied().unwrap_or_default(), Vec2::ZERO)
 }
 
 /// The line in pieces that cross no edge.
@@ -158,10 +165,9 @@ struct Edges {
 const ROWS: usize = 24;
 
 impl Edges {
-    fn near(region: &Region, bounds: Rect) -> Self {
-        let bounds = bounds.inflate(1e-6, 1e-6);
+    fn near(regions: &[&Region], bounds: Rect) -> Self {
         let mut edges = Self { rows: vec![Vec::new(); ROWS], low: bounds.y0, height: bounds.height() };
-        for (from, to) in region.edges() {
+        for (from, to) in regions.iter().flat_map(|region| region.edges()) {
             if overlaps(Rect::from_points(from, to).inflate(1e-9, 1e-9), bounds) {
                 for row in edges.rows_of(from, to) {
                     edges.rows[row].push((from, to));

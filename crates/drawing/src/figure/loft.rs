@@ -3,7 +3,7 @@
 use body::Vector;
 use kurbo::{Point, Rect};
 
-use super::region::{circle, overlaps};
+use super::region::{circle, overlaps, twice_area};
 use crate::camera::{Axes, Projected};
 
 /// One cross-section: an ellipse, or something between an ellipse and a rectangle.
@@ -156,7 +156,7 @@ impl Solid {
 }
 
 /// Turns of a rounded end, in shares of a quarter of a circle, as sine and cosine.
-const CAP: [(f64, f64); 3] = [(0.5, 0.866), (0.866, 0.5), (0.985, 0.17)];
+const CAP: [(f64, f64); 4] = [(0.5, 0.866), (0.866, 0.5), (0.985, 0.17), (1.0, 0.0)];
 
 fn cap(end: Ring, outward: Vector, cap: Cap) -> Vec<Ring> {
     match cap {
@@ -200,10 +200,10 @@ impl Shell {
     /// The convex outlines of each two neighboring rings or balls; together they cover the solid.
     pub(crate) fn hulls(&self) -> Vec<Vec<Point>> {
         match self {
-            Self::Rings(rings, _) => rings
-                .windows(2)
-                .map(|two| convex_hull(&mut two.iter().flatten().map(|corner| corner.point).collect::<Vec<_>>()))
-                .collect(),
+            Self::Rings(rings, _) => {
+                let rings: Vec<Vec<Point>> = rings.iter().map(|ring| ring_outline(ring)).collect();
+                runs(&rings)
+            }
             Self::Beads(beads) => beads
                 .windows(2)
                 .map(|two| {
@@ -221,8 +221,7 @@ impl Shell {
             Self::Rings(rings, bounds) => {
                 let here = Rect::from_center_size(point, (TOUCH, TOUCH));
                 let near = rings.windows(2).zip(bounds).filter(|(_, bounds)| overlaps(**bounds, here));
-                near.flat_map(|(two, _)| two[0].iter().enumerate().flat_map(move |(at, _)| triangles(two, at)))
-                    .filter_map(|triangle| depth_in(triangle, point))
+                near.flat_map(|(two, _)| (0..two[0].len()).filter_map(move |at| depth_of_quad(two, at, point)))
                     .fold(None, nearest)
             }
             Self::Beads(beads) => {
@@ -232,14 +231,61 @@ impl Shell {
     }
 }
 
+fn ring_outline(ring: &[Corner]) -> Vec<Point> {
+    convex_hull(&mut ring.iter().map(|corner| corner.point).collect::<Vec<_>>())
+}
+
+/// The outlines of as few runs of rings as cover the solid and nothing else: neighbors are put together while their
+/// common outline is hardly larger than they are.
+fn runs(rings: &[Vec<Point>]) -> Vec<Vec<Point>> {
+    let hull = |a: &[Point], b: &[Point]| convex_hull(&mut a.iter().chain(b).copied().collect::<Vec<_>>());
+    let area = |outline: &[Point]| twice_area(outline) / 2.0;
+    let mut done = Vec::new();
+    let mut run: Option<Vec<Point>> = None;
+    for two in rings.windows(2) {
+        let next = hull(&two[0], &two[1]);
+        run = Some(match run {
+            None => next,
+            Some(before) => {
+                let both = hull(&before, &two[1]);
+                // What the two have in common is at least the ring between them.
+                let extra = area(&both) - (area(&before) + area(&next) - area(&two[0]));
+                if extra < HARDLY {
+                    both
+                } else {
+                    done.push(before);
+                    next
+                }
+            }
+        });
+    }
+    done.extend(run);
+    done
+}
+
+/// An area too small to be seen along an outline.
+const HARDLY: f64 = 1.2e-5;
+
 /// Corners of the outline of a ball.
 const BEAD_CORNERS: u32 = 14;
 
-/// The two triangles between two rings, from one corner to the next.
-fn triangles(two: &[Vec<Corner>], at: usize) -> [[Corner; 3]; 2] {
+/// The depth of the surface between two rings, from one corner to the next.
+fn depth_of_quad(two: &[Vec<Corner>], at: usize, point: Point) -> Option<f64> {
     let (lower, upper) = (&two[0], &two[1]);
-    let next = (at + 1) % lower.len();
-    [[lower[at], lower[next], upper[next]], [lower[at], upper[next], upper[at]]]
+    let next = if at + 1 == lower.len() { 0 } else { at + 1 };
+    let [a, b, c, d] = [lower[at], lower[next], upper[next], upper[at]];
+    let beside = |x: fn(Point) -> f64| {
+        let [low, high] = [f64::min, f64::max]
+            .map(|pick: fn(f64, f64) -> f64| pick(pick(x(a.point), x(b.point)), pick(x(c.point), x(d.point))));
+        x(point) < low - TOUCH || x(point) > high + TOUCH
+    };
+    if beside(|point| point.x) || beside(|point| point.y) {
+        return None;
+    }
+    match (depth_in([a, b, c], point), depth_in([a, c, d], point)) {
+        (Some(first), Some(second)) => Some(first.max(second)),
+        (first, second) => first.or(second),
+    }
 }
 
 fn depth_between(first: (Projected, f64), second: (Projected, f64), point: Point) -> Option<f64> {

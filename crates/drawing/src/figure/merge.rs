@@ -7,8 +7,8 @@ use super::region::Region;
 const OVERLAP: f64 = 2.5e-4;
 
 /// How far the hollow of an elbow or a knee is rounded, and that of a wrist.
-const HOLLOW: f64 = 0.012;
-const WRIST_HOLLOW: f64 = 0.006;
+const HOLLOW: f64 = 0.016;
+const WRIST_HOLLOW: f64 = 0.010;
 
 /// Joins knees, elbows and wrists.
 pub(crate) fn join_limbs(scene: &mut Scene) {
@@ -47,9 +47,7 @@ fn differs_over_shirt(scene: &Scene, joint: &JointDisk) -> bool {
 
 fn absorb(inner: &mut Part, outer: Part, joint: &JointDisk, hollow: f64) {
     let both = inner.region.union(&outer.region);
-    let near = both.intersection(&Region::disk(joint.center, joint.radius + 2.0 * hollow));
-    let filled = near.grown(hollow).grown(-hollow).intersection(&Region::disk(joint.center, joint.radius));
-    inner.reshape(both.union(&filled));
+    inner.reshape(both.with_round_hollows(hollow, Some((joint.center, joint.radius))));
     inner.shells.extend(outer.shells);
     inner.kinds.extend(outer.kinds);
     inner.extra.extend(outer.extra);

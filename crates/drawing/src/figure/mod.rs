@@ -15,23 +15,29 @@
 mod arm;
 mod build;
 mod composition;
+mod faults;
 mod grip;
 mod hair;
 mod hand;
 mod hatch;
 mod head;
+mod hollow;
 mod joints;
 mod layers;
 mod leg;
 mod lines;
 mod loft;
 mod merge;
+mod nearer;
+mod outline;
+mod paint;
 mod part;
 mod path;
 mod person;
 mod reach;
 mod region;
 mod rest;
+mod spec;
 mod stations;
 mod support;
 pub mod things;
@@ -40,6 +46,12 @@ mod trunk;
 
 pub use crate::camera::{Camera, Projected};
 pub use build::{Build, Hair};
-pub use composition::{Composition, Fade, Figure, FigureSpec, Mark, Placing, Role};
+pub use composition::{Composition, Figure, Role};
+pub use paint::{Fade, Placing};
+pub use spec::{FigureSpec, Legs, Mark};
+pub use faults::Fault;
 pub use joints::{Joints, OtherHand};
 pub use region::Region;
+
+#[cfg(test)]
+mod tests;

@@ -5,6 +5,7 @@ use kurbo::Point;
 
 use super::arm::ArmFrames;
 use super::build::{Hair, Shape};
+use super::spec::Legs;
 use super::grip::Grips;
 use super::hair;
 use super::hand::Hand;
@@ -34,6 +35,7 @@ pub(crate) struct Person<'a> {
     pub(crate) joints: &'a Joints,
     pub(crate) shape: &'a Shape,
     pub(crate) hair: Hair,
+    pub(crate) legs: Legs,
     pub(crate) arm_tone: Tone,
     pub(crate) view: Axes,
 }
@@ -45,8 +47,10 @@ impl Person<'_> {
         let grips = Grips::of(self.joints, [&arms[0].1, &arms[1].1], held);
         self.torso(&arms, &mut scene);
         self.head(&mut scene);
-        for flank in Flank::BOTH {
-            self.leg(flank, &mut scene);
+        if self.legs == Legs::Drawn {
+            for flank in Flank::BOTH {
+                self.leg(flank, &mut scene);
+            }
         }
         for (flank, frames) in arms {
             self.arm(flank, &frames, &self.hand(&frames, flank, &grips), &mut scene);
@@ -55,6 +59,13 @@ impl Person<'_> {
             things::add(thing, at, &grips, self, &mut scene);
         }
         scene
+    }
+
+    /// Where sticks begin and end in the room.
+    pub(crate) fn sticks(&self, held: &[Thing]) -> Vec<[Vector; 2]> {
+        let arms = Flank::BOTH.map(|flank| self.arm_frames(flank));
+        let grips = Grips::of(self.joints, [&arms[0], &arms[1]], held);
+        held.iter().filter_map(|thing| things::stick_ends(thing, &grips)).collect()
     }
 
     /// The trunk in the room.
@@ -108,7 +119,7 @@ impl Person<'_> {
             (seen.point(), seen.depth >= middle)
         });
         let faces = flank.place(axis).dot(self.view.toward);
-        let (faces_viewer, is_wide_open) = (faces > 0.0, faces > 0.3);
+        let (faces_viewer, is_wide_open) = (faces > OPENS, faces > OPENS_WIDE);
         let [garment, limb] = pair;
         Rim { garment, limb, edge: edge.collect(), faces_viewer, is_wide_open, limb_start }
     }
@@ -127,7 +138,7 @@ impl Person<'_> {
         let hips = trunk.hips();
         scene.parts.push(Part::of(Kind::Hips, Tone::Shorts, Ink::Body, vec![hips.seen(&self.view)]));
         let mut shirt = Part::of(Kind::Shirt, Tone::Shirt, Ink::Body, shirt);
-        shirt.reshape(shirt.region.grown(CLOTH).grown(-CLOTH));
+        shirt.reshape(shirt.region.with_round_hollows(CLOTH, None));
         scene.parts.push(shirt);
         scene.rims.push(self.rim([Kind::Shirt, Kind::Hips], &hips, &trunk.hem(), -trunk.frame.y(), whole));
         let (head, frame) = (self.joints.skeleton.head, self.joints.head);
@@ -163,8 +174,11 @@ impl Person<'_> {
             if let Some(bun) = hair.bun {
                 scene.parts.push(Part::of(Kind::Bun, Tone::Hair, Ink::Hair, vec![bun]));
             }
-            scene.parts.push(Part::with_region(Kind::Hair, Tone::Hair, Ink::Hair, vec![hair.shell], hair.region));
+            scene.parts.push(Part::with_region(Kind::Hair, hair.tone, Ink::Hair, vec![hair.shell], hair.region));
             scene.over.push((Kind::Hair, Kind::Skull));
+            if self.hair == Hair::Scarf {
+                scene.over.push((Kind::Hair, Kind::Neck));
+            }
         }
         scene.over.extend([(Kind::Skull, Kind::Neck), (Kind::Skull, Kind::Shirt)]);
         if head.frame.x().dot(view.toward) < -0.1 {
@@ -255,7 +269,8 @@ impl Person<'_> {
         if hangs_beside && keeps_beside {
             let pieces = (0..5).map(|order| Kind::Finger(flank, order));
             for piece in [Kind::UpperArm(flank), Kind::Forearm(flank), Kind::Palm(flank)].into_iter().chain(pieces) {
-                let below = [Kind::Shirt, Kind::Hips, Kind::Shorts(Flank::Operated), Kind::Shorts(Flank::Other)];
+                let legs = Flank::BOTH.into_iter().flat_map(|leg| [Kind::Shorts(leg), Kind::Thigh(leg)]);
+                let below = [Kind::Shirt, Kind::Hips].into_iter().chain(legs);
                 scene.over.extend(below.map(|under| (piece, under)));
             }
         }
@@ -266,8 +281,11 @@ impl Person<'_> {
     }
 }
 
-/// Hollows narrower than twice this are spanned by the cloth.
-const CLOTH: f64 = 0.012;
+/// How far around a hollow the cloth is stretched.
+const CLOTH: f64 = 0.022;
+/// Cosines of the angle between the axis of an open end and the view from which one sees into it, and far into it.
+const OPENS: f64 = 0.20;
+const OPENS_WIDE: f64 = 0.34;
 /// An elbow no farther than this from the middle of the trunk hangs beside it and is drawn over it.
 const BESIDE: f64 = 0.070;
 /// A wrist farther behind the shoulder than this is behind the back.

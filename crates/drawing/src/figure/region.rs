@@ -11,6 +11,8 @@ use i_overlay::mesh::int::outline::offset::IntOutlineOffset;
 use i_overlay::mesh::int::style::{IntLineJoin, IntOutlineStyle};
 use kurbo::{Point, Rect};
 
+use super::hollow;
+
 /// An area with any number of pieces and holes.
 ///
 /// # Units and shape
@@ -54,15 +56,28 @@ impl Region {
 
     /// A disk.
     pub fn disk(center: Point, radius: f64) -> Self {
-        let corners: Vec<Point> = circle(center, radius, DISK_CORNERS);
-        Self::polygon(&corners)
+        Self::simple(&circle(center, radius, DISK_CORNERS))
+    }
+
+    /// The inside of a closed line that is known not to cross itself.
+    pub(crate) fn simple(corners: &[Point]) -> Self {
+        let mut contour: IntContour<i32> = corners.iter().copied().map(on_grid).collect();
+        contour.dedup();
+        if twice_area(corners) < 0.0 {
+            contour.reverse();
+        }
+        if contour.len() < 3 { Self::EMPTY } else { Self { shapes: vec![vec![contour]] } }
     }
 
     /// Everything inside at least one of some areas.
     pub fn union_all<'a>(regions: impl IntoIterator<Item = &'a Self>) -> Self {
+        let regions: Vec<&Self> = regions.into_iter().filter(|region| !region.is_empty()).collect();
+        if let [only] = regions.as_slice() {
+            return (*only).clone();
+        }
         let mut overlay = overlay(EDGES);
         for region in regions {
-            overlay.add_shapes(&region.shapes, ShapeType::Subject);
+            overlay.add_source(&region.shapes, ShapeType::Subject);
         }
         Self { shapes: overlay.overlay(OverlayRule::Subject, FillRule::NonZero) }
     }
@@ -87,14 +102,19 @@ impl Region {
 
     /// This area without any of some others.
     pub fn without<'a>(&self, others: impl IntoIterator<Item = &'a Self>) -> Self {
-        self.combined(others, OverlayRule::Difference)
+        let bounds = self.bounds();
+        let mut near = others.into_iter().filter(|other| overlaps(bounds, other.bounds())).peekable();
+        if self.is_empty() || near.peek().is_none() {
+            return self.clone();
+        }
+        self.combined(near, OverlayRule::Difference)
     }
 
     fn combined<'a>(&self, others: impl IntoIterator<Item = &'a Self>, rule: OverlayRule) -> Self {
         let mut overlay = overlay(EDGES);
-        overlay.add_shapes(&self.shapes, ShapeType::Subject);
+        overlay.add_source(&self.shapes, ShapeType::Subject);
         for other in others {
-            overlay.add_shapes(&other.shapes, ShapeType::Clip);
+            overlay.add_source(&other.shapes, ShapeType::Clip);
         }
         Self { shapes: overlay.overlay(rule, FillRule::NonZero) }
     }
@@ -116,6 +136,27 @@ impl Region {
     /// Whether nothing is in it.
     pub const fn is_empty(&self) -> bool {
         self.shapes.is_empty()
+    }
+
+    /// The stretches of a level line that lie inside, from left to right.
+    pub(crate) fn stretches(&self, y: f64) -> Vec<(f64, f64)> {
+        let crossings = self.edges().filter(|(a, b)| (a.y > y) != (b.y > y));
+        let mut crossings: Vec<f64> = crossings.map(|(a, b)| a.x + (y - a.y) / (b.y - a.y) * (b.x - a.x)).collect();
+        crossings.sort_unstable_by(f64::total_cmp);
+        crossings.chunks_exact(2).map(|pair| (pair[0], pair[1])).collect()
+    }
+
+    /// Its hollows rounded: a sharp inner corner becomes a curve that begins this far from it. Where a disk is given, only
+    /// corners inside it.
+    pub(crate) fn with_round_hollows(&self, reach: f64, within: Option<(Point, f64)>) -> Self {
+        let round = |contour: Vec<Point>| -> IntContour<i32> {
+            hollow::rounded(&contour, reach, within).into_iter().map(on_grid).collect()
+        };
+        let shapes = self
+            .shapes
+            .iter()
+            .map(|shape| shape.iter().map(|contour| round(contour.iter().copied().map(off_grid).collect())).collect());
+        Self { shapes: shapes.collect() }
     }
 
     /// Whether a point lies inside.

@@ -10,7 +10,7 @@ use kurbo::{BezPath, CubicBez, ParamCurve, ParamCurveDeriv, Point, Vec2};
 use super::lines::{Ends, Line};
 
 /// How far a curve may leave its line, in parts of stature.
-const TOLERANCE: f64 = 0.0008;
+const TOLERANCE: f64 = 0.0007;
 
 /// A turn sharper than this is a corner.
 const CORNER_DEGREES: f64 = 38.0;
@@ -21,11 +21,14 @@ const REACH: f64 = 0.0025;
 /// Adds the curves of a line to a path.
 pub(crate) fn trace(line: &Line, path: &mut BezPath) {
     let points = spaced(&line.points, line.shape);
-    let [first, .., last] = points.as_slice() else { return };
+    if points.len() < 2 {
+        return;
+    }
     let corners = corners(&points, line.shape);
+    let points = smoothed(&points, &corners, line.shape);
     match line.shape {
         Ends::Open => {
-            path.move_to(*first);
+            path.move_to(points[0]);
             let mut start = 0;
             for end in corners.into_iter().chain([points.len() - 1]) {
                 if end > start {
@@ -41,7 +44,7 @@ pub(crate) fn trace(line: &Line, path: &mut BezPath) {
             path.move_to(turned[0]);
             if corners.is_empty() {
                 // No corner anywhere: the curve passes its own start smoothly.
-                let around = (points[1] - *last).normalize();
+                let around = (points[1] - points[points.len() - 1]).normalize();
                 stretch(&turned, [Some(around), Some(-around)], path);
             } else {
                 let mut start = 0;
@@ -55,6 +58,31 @@ pub(crate) fn trace(line: &Line, path: &mut BezPath) {
         }
     }
 }
+
+/// The flat faces of the outline smoothed; corners and open ends stay where they are.
+fn smoothed(points: &[Point], corners: &[usize], shape: Ends) -> Vec<Point> {
+    let count = points.len();
+    let mut stays = vec![false; count];
+    corners.iter().for_each(|corner| stays[*corner] = true);
+    if shape == Ends::Open {
+        stays[0] = true;
+        stays[count - 1] = true;
+    }
+    let mut points = points.to_vec();
+    for part in SMOOTHINGS {
+        let before = points.clone();
+        for at in (0..count).filter(|at| !stays[*at]) {
+            let [low, high] = [before[(at + count - 1) % count], before[(at + 1) % count]];
+            points[at] = before[at].lerp(low.midpoint(high), part);
+        }
+    }
+    points
+}
+
+/// How far each place goes toward the middle of its neighbors, one smoothing after the other; every second one goes back
+/// a little farther, so that round things do not shrink (Taubin, "A signal processing approach to fair surface design",
+/// 1995).
+const SMOOTHINGS: [f64; 4] = [0.5, -0.53, 0.5, -0.53];
 
 /// Without points that are too near to the one before, which would have no direction.
 fn spaced(points: &[Point], shape: Ends) -> Vec<Point> {
@@ -184,13 +212,16 @@ fn stretch(points: &[Point], directions: [Option<Vec2>; 2], path: &mut BezPath) 
 /// A stretch that leaves its chord by less is straight.
 const STRAIGHT: f64 = 0.0003;
 
+/// How far along a line its direction is taken.
+const SETS_OUT: f64 = 0.005;
+
 /// The direction in which a line sets out.
 fn direction(mut points: impl Iterator<Item = Point>) -> Vec2 {
     let Some(first) = points.next() else { return Vec2::ZERO };
     let mut way = Vec2::ZERO;
     for point in points {
         way = point - first;
-        if way.hypot() >= REACH {
+        if way.hypot() >= SETS_OUT {
             break;
         }
     }
@@ -227,8 +258,8 @@ fn fit(points: &[Point], start: Vec2, end: Vec2, path: &mut BezPath) {
         return;
     }
     let middle = worst.clamp(1, points.len() - 2);
-    let across = (points[middle + 1] - points[middle - 1]).normalize();
-    let across = if across.is_finite() { across } else { (last - first).normalize() };
+    let across = direction(points[middle..].iter().copied()) - direction(points[..=middle].iter().rev().copied());
+    let across = if across.hypot() > 0.1 { across.normalize() } else { (last - first).normalize() };
     fit(&points[..=middle], start, -across, path);
     fit(&points[middle..], across, end, path);
 }

@@ -49,6 +49,15 @@ pub(crate) struct Trunk<'s> {
 }
 
 impl Trunk<'_> {
+    /// Heights between which the shirt closes around the trunk.
+    pub(crate) const SHIRT_REACHES: std::ops::RangeInclusive<f64> = 0.532..=0.804;
+
+    /// A section of the plain figure: how far forward, half breadth, half depth.
+    pub(crate) fn section(height: f64) -> [f64; 3] {
+        let [_, breadth, depth, ahead] = between(&SHIRT, height);
+        [ahead, breadth, depth]
+    }
+
     /// A place of the trunk: forward, height above the floor of somebody who stands, right.
     pub(crate) fn at(&self, ahead: f64, height: f64, right: f64) -> Vector {
         self.frame * Vector::new(ahead, height - ids::HIP_HEIGHT.number(), right)

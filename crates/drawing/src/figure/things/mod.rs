@@ -9,7 +9,7 @@ mod sling;
 use body::Vector;
 
 pub use furniture::{bed, chair, door_frame, ground, pillow_under_head, stool, table, wall};
-pub(crate) use pieces::add;
+pub(crate) use pieces::{STICK, add, stick_ends};
 
 /// A thing in the picture.
 ///

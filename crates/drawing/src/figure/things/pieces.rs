@@ -25,10 +25,10 @@ pub(crate) fn add(thing: &Thing, at: usize, grips: &Grips, person: &Person<'_>, 
     };
     let place = |spot: &Spot| grips.place(*spot);
     match thing {
-        Thing::Stick { ends, beyond } => {
-            let [from, to] = [place(&ends[0]), place(&ends[1])];
-            let along = (to - from).normalize_or(grips.axis(ends[0]));
-            solid(rod(from - along * beyond[0], to + along * beyond[1], STICK), Tone::Wood);
+        Thing::Stick { .. } => {
+            if let Some([from, to]) = stick_ends(thing, grips) {
+                solid(rod(from, to, STICK), Tone::Wood);
+            }
         }
         Thing::Band(along) => solid(chain(along.iter().map(place), BAND), Tone::Side),
         Thing::Cord(along) => solid(chain(along.iter().map(place), CORD), Tone::Side),
@@ -69,6 +69,14 @@ pub(crate) fn add(thing: &Thing, at: usize, grips: &Grips, person: &Person<'_>, 
         }
         Thing::Sling => sling::add(at, person, scene),
     }
+}
+
+/// Where a stick begins and ends.
+pub(crate) fn stick_ends(thing: &Thing, grips: &Grips) -> Option<[Vector; 2]> {
+    let Thing::Stick { ends, beyond } = thing else { return None };
+    let [from, to] = [grips.place(ends[0]), grips.place(ends[1])];
+    let along = (to - from).normalize_or(grips.axis(ends[0]));
+    Some([from - along * beyond[0], to + along * beyond[1]])
 }
 
 const fn order(block: &Block) -> Order {
