@@ -98,9 +98,9 @@ pub(super) fn places(wishes: &[Wish<'_>], taken: &[Block], ends: [f64; 2]) -> Re
     orders.extend((0..mixed).map(|_| mix.shuffled(&from_left)));
     let mut best: Option<(f64, Vec<Place>)> = None;
     for order in orders {
-        let (cost, places) = in_order(&order, wishes, taken, ends)?;
-        if best.as_ref().is_none_or(|(least, _)| cost < *least) {
-            best = Some((cost, places));
+        let most = best.as_ref().map_or(f64::INFINITY, |(least, _)| *least);
+        if let Some(cheaper) = in_order(&order, wishes, taken, ends, most)? {
+            best = Some(cheaper);
         }
     }
     Ok(best.map(|(_, places)| places).unwrap_or_default())
@@ -123,12 +123,14 @@ impl Mix {
     }
 }
 
+/// The places of one order with their cost; none where that is no less than `most`.
 fn in_order(
     order: &[usize],
     wishes: &[Wish<'_>],
     taken: &[Block],
     ends: [f64; 2],
-) -> Result<(f64, Vec<Place>), ChartError> {
+    most: f64,
+) -> Result<Option<(f64, Vec<Place>)>, ChartError> {
     let mut placed: Vec<(usize, Place, Blocks)> = Vec::new();
     let mut sum = 0.0;
     for (turn, index) in order.iter().enumerate() {
@@ -151,11 +153,14 @@ fn in_order(
         }
         let (cost, place) = best.ok_or_else(|| ChartError::NoRoomForText(wish.label.text.clone()))?;
         sum += cost;
+        if sum >= most {
+            return Ok(None);
+        }
         let blocks = place.blocks(wish);
         placed.push((*index, place, blocks));
     }
     placed.sort_by_key(|(index, ..)| *index);
-    Ok((sum, placed.into_iter().map(|(_, place, _)| place).collect()))
+    Ok(Some((sum, placed.into_iter().map(|(_, place, _)| place).collect())))
 }
 
 /// The price of what its hairline would cross; `None` where the text has no room.
@@ -232,7 +237,7 @@ const MOSTLY: f64 = 0.34;
 const NARROW: f64 = 26.0;
 
 /// How many mixed orders are tried.
-const MIXED: u8 = 60;
+const MIXED: u8 = 40;
 
 // What a place costs, in lanes.
 const LEFT: f64 = 0.4;

@@ -22,13 +22,13 @@ const UPPER_ARM: [[f64; 4]; 11] = [
     [0.45, 0.0318, 0.0300, 0.001],
     [0.62, 0.0316, 0.0282, 0.002],
     [0.80, 0.0282, 0.0258, 0.001],
-    [0.92, 0.0256, 0.0246, 0.000],
-    [1.00, 0.0250, 0.0245, 0.000],
+    [0.92, 0.0258, 0.0250, 0.000],
+    [1.00, 0.0256, 0.0252, 0.000],
 ];
 
 /// Share of the forearm, half thickness toward the palm and across it.
 const FOREARM: [[f64; 3]; 7] = [
-    [0.00, 0.0246, 0.0246],
+    [0.00, 0.0254, 0.0254],
     [0.12, 0.0262, 0.0275],
     [0.26, 0.0262, 0.0285],
     [0.45, 0.0238, 0.0258],
@@ -73,7 +73,7 @@ impl ArmFrames {
                 Ring::ellipse(center, self.humerus.x() * a, self.humerus.z() * b)
             })
             .collect();
-        Solid::Loft(Loft::new(&rings, FINE, [Cap::Round(0.007), Cap::Round(0.0248)]))
+        Solid::Loft(Loft::new(&rings, FINE, [Cap::Round(0.007), Cap::Round(0.0254)]))
     }
 
     /// From the elbow to the wrist; the turn of the forearm grows toward the hand.
@@ -87,7 +87,7 @@ impl ArmFrames {
                 Ring::ellipse(from + (to - from) * place, frame.z() * a, frame.x() * b)
             })
             .collect();
-        Solid::Loft(Loft::new(&rings, FINE, [Cap::Round(0.0246), Cap::Round(0.008)]))
+        Solid::Loft(Loft::new(&rings, FINE, [Cap::Round(0.0254), Cap::Round(0.008)]))
     }
 }
 

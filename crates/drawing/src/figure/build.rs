@@ -74,7 +74,6 @@ impl Build {
                 chest: 1.06,
                 belly: 0.030,
                 bust: 0.004,
-                ..Shape::MEDIUM
             },
             Self::Curved => Shape {
                 arms: 0.93,

@@ -79,7 +79,9 @@ impl Composition {
     }
 
     fn depth_of_stick(&self, [from, to]: [Vector; 2]) -> f64 {
-        (0..=STEPS).map(|step| self.depth_in_body(from.lerp(to, f64::from(step) / f64::from(STEPS)))).fold(0.0, f64::max)
+        (0..=STEPS)
+            .map(|step| self.depth_in_body(from.lerp(to, f64::from(step) / f64::from(STEPS))))
+            .fold(0.0, f64::max)
     }
 
     /// How deep in trunk or head the surface of a stick lies whose axis goes through a place; 0 outside.

@@ -6,8 +6,8 @@ use kurbo::{Point, Vec2};
 
 use super::build::Hair;
 use super::head::{Head, SIZE};
-use super::part::Tone;
 use super::loft::{Bead, Cap, FINE, Loft, Ring, Shell, Solid};
+use super::part::Tone;
 use super::region::Region;
 use crate::camera::Axes;
 

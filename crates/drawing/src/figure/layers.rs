@@ -200,7 +200,7 @@ fn fill_holes(scene: &Scene, all: &mut [Seen]) -> Region {
             .filter(|&at| solid(&&scene.parts[at]))
             .max_by(|&a, &b| depth(&scene.parts[a]).total_cmp(&depth(&scene.parts[b])));
         if let Some(area) = nearest.and_then(|at| all[at].areas.first_mut()) {
-            area.0 = area.0.union(&hole.grown(2.0 * HAIR));
+            area.0 = area.0.union(&hole.grown(2.0 * HAIR).intersection(&covered));
         }
     }
     covered

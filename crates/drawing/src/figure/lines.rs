@@ -140,11 +140,12 @@ fn joined(pieces: Vec<Line>) -> Vec<Line> {
             _ => out.push(piece),
         }
     }
-    if out.len() > 1 && meets(&out[out.len() - 1], &out[0]) {
-        if let Some(mut last) = out.pop() {
-            last.points.extend_from_slice(&out[0].points[1..]);
-            out[0] = last;
-        }
+    if out.len() > 1
+        && meets(&out[out.len() - 1], &out[0])
+        && let Some(mut last) = out.pop()
+    {
+        last.points.extend_from_slice(&out[0].points[1..]);
+        out[0] = last;
     }
     out
 }

@@ -309,7 +309,7 @@ fn depth_in(triangle: [Corner; 3], point: Point) -> Option<f64> {
     }
     let (share_b, share_c) = (ap.cross(ac) / whole, ab.cross(ap) / whole);
     let is_inside = share_b >= -EDGE && share_c >= -EDGE && share_b + share_c <= 1.0 + EDGE;
-    is_inside.then(|| a.depth + share_b * (b.depth - a.depth) + share_c * (c.depth - a.depth))
+    is_inside.then_some(a.depth + share_b * (b.depth - a.depth) + share_c * (c.depth - a.depth))
 }
 
 /// How far beyond a triangle's edge a point still belongs to it, in shares of the triangle.

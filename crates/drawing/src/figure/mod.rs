@@ -47,11 +47,11 @@ mod trunk;
 pub use crate::camera::{Camera, Projected};
 pub use build::{Build, Hair};
 pub use composition::{Composition, Figure, Role};
-pub use paint::{Fade, Placing};
-pub use spec::{FigureSpec, Legs, Mark};
 pub use faults::Fault;
 pub use joints::{Joints, OtherHand};
+pub use paint::{Fade, Placing};
 pub use region::Region;
+pub use spec::{FigureSpec, Legs, Mark};
 
 #[cfg(test)]
 mod tests;

@@ -5,7 +5,6 @@ use kurbo::Point;
 
 use super::arm::ArmFrames;
 use super::build::{Hair, Shape};
-use super::spec::Legs;
 use super::grip::Grips;
 use super::hair;
 use super::hand::Hand;
@@ -15,6 +14,7 @@ use super::leg::LegFrames;
 use super::lines::Line;
 use super::loft::{Ring, Shell, Solid};
 use super::part::{Ink, JointDisk, Kind, Part, Rim, Scene, Tone};
+use super::spec::Legs;
 use super::things::{self, Thing};
 use super::trunk::{Folds, Trunk};
 use crate::camera::Axes;
@@ -220,6 +220,10 @@ impl Person<'_> {
         scene.joints.push(disk(Kind::Shank(flank), Kind::Thigh(flank), joints.knee, disk::KNEE));
         scene.joints.push(disk(Kind::Shorts(flank), Kind::Hips, joints.hip, disk::HIP));
         scene.over.push((Kind::Shoe(flank), Kind::Shank(flank)));
+        // The shirt hangs over the hips of somebody who stands; in the lap of somebody who sits the thigh lies before it.
+        if flank.place(axis).dot(-self.joints.skeleton.trunk.y()) > HANGS_OVER {
+            scene.over.push((Kind::Shirt, Kind::Shorts(flank)));
+        }
         // A thigh that points away is behind the hips it comes from.
         let points_away = flank.place(axis).dot(self.view.toward) < -0.3;
         let shorts = Kind::Shorts(flank);
@@ -283,6 +287,8 @@ impl Person<'_> {
 
 /// How far around a hollow the cloth is stretched.
 const CLOTH: f64 = 0.022;
+/// The cosine of how far a hip bends before the thigh comes out from under the shirt.
+const HANGS_OVER: f64 = 0.60;
 /// Cosines of the angle between the axis of an open end and the view from which one sees into it, and far into it.
 const OPENS: f64 = 0.20;
 const OPENS_WIDE: f64 = 0.34;

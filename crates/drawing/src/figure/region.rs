@@ -201,7 +201,7 @@ impl Region {
 
     /// The straight edges of all its lines.
     pub(crate) fn edges(&self) -> impl Iterator<Item = (Point, Point)> + '_ {
-        self.shapes.iter().flatten().flat_map(|contour| edges_of(contour))
+        self.shapes.iter().flatten().flat_map(edges_of)
     }
 }
 

@@ -82,7 +82,7 @@ fn smoothed(points: &[Point], corners: &[usize], shape: Ends) -> Vec<Point> {
 /// How far each place goes toward the middle of its neighbors, one smoothing after the other; every second one goes back
 /// a little farther, so that round things do not shrink (Taubin, "A signal processing approach to fair surface design",
 /// 1995).
-const SMOOTHINGS: [f64; 4] = [0.5, -0.53, 0.5, -0.53];
+const SMOOTHINGS: [f64; 8] = [0.5, -0.53, 0.5, -0.53, 0.5, -0.53, 0.5, -0.53];
 
 /// Without points that are too near to the one before, which would have no direction.
 fn spaced(points: &[Point], shape: Ends) -> Vec<Point> {
@@ -92,10 +92,8 @@ fn spaced(points: &[Point], shape: Ends) -> Vec<Point> {
             out.push(*point);
         }
     }
-    if let (Some(end), Some(last)) = (points.last(), out.last_mut()) {
-        if shape == Ends::Open {
-            *last = *end;
-        }
+    if let (Some(end), Some(last), Ends::Open) = (points.last(), out.last_mut(), shape) {
+        *last = *end;
     }
     if shape == Ends::Closed && out.len() > 2 && out[0].distance(out[out.len() - 1]) <= NEAR {
         out.pop();

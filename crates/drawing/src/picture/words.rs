@@ -21,7 +21,7 @@ impl Layout {
             Space { left: 0.0, top: 0.0, right: self.size[0] * UNITS_PER_MM, bottom: self.size[1] * UNITS_PER_MM };
         let page = page.grown(-4.0);
         let mirrored = request.side == Side::Left;
-        let mut write = |svg: &mut Svg, [x, y]: [f64; 2], text: &str, size: f64, color: Color| {
+        let write = |svg: &mut Svg, [x, y]: [f64; 2], text: &str, size: f64, color: Color| {
             let x = if mirrored { page.right + page.left - x } else { x };
             let lettering =
                 Lettering { size_mm: size, color, weight: Weight::Bold, anchor: Anchor::Middle, halo_mm: Some(0.45) };

@@ -34,50 +34,72 @@ struct Wish<'t> {
     color: Color,
 }
 
-/// Places for all words.
+/// Places for all words; none where they would cost more than `most` together.
 ///
 /// # Method
-/// The limit first, then what was measured, then the goal, other angles, and zero. Each word goes to the cheapest place outside of
-/// the arc: near its angle, near the edge, in one line, on nothing drawn. No word ever lies on another word, on a mark
-/// or on a hairline, or reaches over the border.
-pub(super) fn placed(arc: &Arc, page: Space, is_taken: &impl Fn(Place) -> bool) -> Result<Labels, ChartError> {
+/// The limit first, then what was measured, then the goal, other angles, and zero. Each word goes to the cheapest place
+/// outside of the arc: near its angle, near the edge, in one line, on nothing drawn. No word ever lies on another word,
+/// on a mark or on a hairline, or reaches over the border.
+pub(super) fn placed(
+    arc: &Arc,
+    page: Space,
+    is_taken: &impl Fn(Place) -> bool,
+    most: f64,
+) -> Result<Option<Labels>, ChartError> {
     let levels = Levels::of(arc);
     let mut blocks = paint::covered(arc, &levels);
+    if !blocks.iter().all(|mark| page.holds(mark)) {
+        return Err(ChartError::NoRoom { width_mm: page.right - page.left, height_mm: page.bottom - page.top });
+    }
     let mut labels = Labels { levels, ..Labels::default() };
     for wish in wishes(arc, &labels.levels) {
-        let mut all: Vec<Candidate> = candidates(arc, &wish).filter(|(_, space, ..)| page.holds(space)).collect();
-        all.sort_by(|one, other| one.0.total_cmp(&other.0));
-        let mut best: Option<Candidate> = None;
-        for (cost, space, hairline, lines) in all {
-            if best.as_ref().is_some_and(|(least, ..)| *least <= cost) {
-                break;
-            }
-            let room = space.grown(CLEAR);
-            if blocks.iter().any(|block| block.meets(&room))
-                || hairline.is_some_and(|line| crosses(&labels.words, line))
-            {
-                continue;
-            }
-            let cost = cost + share(space, is_taken) * TAKEN;
-            if best.as_ref().is_none_or(|(least, ..)| cost < *least) {
-                best = Some((cost, space, hairline, lines));
-            }
+        let forms = forms(&wish);
+        let best = cheapest(candidates(arc, page, &wish, &forms), &blocks, &labels.words, is_taken);
+        let best = best.ok_or_else(|| ChartError::NoRoomForText(wish.text.to_owned()))?;
+        labels.cost += best.cost;
+        if labels.cost > most {
+            return Ok(None);
         }
-        let (cost, space, hairline, lines) = best.ok_or_else(|| ChartError::NoRoomForText(wish.text.to_owned()))?;
-        labels.cost += cost;
-        blocks.push(space);
-        if let Some(line) = hairline {
+        blocks.push(best.space);
+        if let Some(line) = best.hairline {
             blocks.extend(along(line).map(|place| Space::around(place, SPECK, SPECK)));
             labels.hairlines.push(line);
         }
-        let middle = f64::midpoint(space.left, space.right);
-        for (index, line) in lines.iter().enumerate() {
-            let base = space.top + wish.size * (ABOVE + PITCH * index as f64);
+        let middle = f64::midpoint(best.space.left, best.space.right);
+        for (index, line) in forms[best.form].lines.iter().enumerate() {
+            let base = best.space.top + wish.size * (ABOVE + PITCH * index as f64);
             let word = Word::new(line, [middle, base], wish.size, Anchor::Middle);
             labels.words.push(word.weighing(wish.weight).colored(wish.color).with_halo(HALO));
         }
     }
-    Ok(labels)
+    Ok(Some(labels))
+}
+
+/// The cheapest place on which nothing lies.
+fn cheapest(
+    mut candidates: Vec<Candidate>,
+    blocks: &[Space],
+    words: &[Word],
+    is_taken: &impl Fn(Place) -> bool,
+) -> Option<Candidate> {
+    candidates.sort_by(|one, other| one.cost.total_cmp(&other.cost));
+    let mut best: Option<Candidate> = None;
+    for candidate in candidates {
+        // What lies on nothing costs no more than this; those that follow cost at least as much.
+        if best.as_ref().is_some_and(|best| best.cost <= candidate.cost) {
+            break;
+        }
+        let room = candidate.space.grown(CLEAR);
+        let is_blocked = blocks.iter().any(|block| block.meets(&room));
+        if is_blocked || candidate.hairline.is_some_and(|line| crosses(words, line)) {
+            continue;
+        }
+        let cost = candidate.cost + share(candidate.space, is_taken) * TAKEN;
+        if best.as_ref().is_none_or(|best| cost < best.cost) {
+            best = Some(Candidate { cost, ..candidate });
+        }
+    }
+    best
 }
 
 fn wishes<'a>(arc: &'a Arc, levels: &Levels) -> Vec<Wish<'a>> {
@@ -100,45 +122,67 @@ fn wishes<'a>(arc: &'a Arc, levels: &Levels) -> Vec<Wish<'a>> {
     for (at, text) in &arc.notes {
         wishes.push(Wish { text, at: *at, from: edge + paint::NOTE, size: SMALL, weight, color });
     }
-    wishes.push(Wish { text: &arc.zero_text, at: Angle::ZERO, from: edge * paint::RAY, size: SMALL, weight, color });
+    wishes.push(Wish { text: &arc.zero_text, at: Angle::ZERO, from: edge, size: SMALL, weight, color });
     wishes.retain(|wish| is_written(wish.text));
     wishes
 }
 
-type Candidate = (f64, Space, Option<[Place; 2]>, Vec<String>);
+/// A place for a word.
+#[derive(Debug, Clone, Copy)]
+struct Candidate {
+    cost: f64,
+    space: Space,
+    hairline: Option<[Place; 2]>,
+    form: usize,
+}
 
-fn candidates<'a>(arc: &'a Arc, wish: &'a Wish<'_>) -> impl Iterator<Item = Candidate> + 'a {
-    let forms = forms(wish);
+/// A way to write a word.
+struct Form {
+    lines: Vec<String>,
+    width: f64,
+    height: f64,
+    cost: f64,
+}
+
+/// Places within the page, in no order.
+fn candidates(arc: &Arc, page: Space, wish: &Wish<'_>, forms: &[Form]) -> Vec<Candidate> {
     let anchor = arc.place(wish.at, wish.from);
-    forms.into_iter().flat_map(move |(lines, price)| {
-        let width = lines.iter().map(|line| width_mm(line, wish.size, wish.weight)).fold(0.0, f64::max);
-        let height = wish.size * (1.0 + PITCH * (lines.len() - 1) as f64);
-        OFFSETS.into_iter().flat_map(move |degrees| {
-            let lines = lines.clone();
-            (0..FAR).map(move |far| {
-                let angle = wish.at + Angle::from_degrees(degrees);
-                let direction = arc.direction(angle);
-                let out = f64::from(far) * FURTHER;
-                // The nearest corner of the word clears the edge.
-                let half = direction.cos().abs() * width / 2.0 + direction.sin().abs() * height / 2.0;
-                let space = Space::around(arc.place(angle, wish.from + NEAR + out + half), width, height);
+    let [x, y] = arc.center_mm;
+    let mut candidates = Vec::with_capacity(forms.len() * OFFSETS.len() * usize::from(FAR));
+    for degrees in OFFSETS {
+        let direction = arc.direction(wish.at + Angle::from_degrees(degrees));
+        let [right, up] = [direction.cos(), direction.sin()];
+        for (form, Form { width, height, cost, .. }) in forms.iter().enumerate() {
+            // The nearest corner of the word clears the edge.
+            let near = wish.from + NEAR + right.abs() * width / 2.0 + up.abs() * height / 2.0;
+            for far in 0..FAR {
+                let radius = near + f64::from(far) * FURTHER;
+                let space = Space::around([x + right * radius, y - up * radius], *width, *height);
+                if !page.holds(&space) {
+                    continue;
+                }
                 let nearest = [anchor[0].clamp(space.left, space.right), anchor[1].clamp(space.top, space.bottom)];
                 let length = (nearest[0] - anchor[0]).hypot(nearest[1] - anchor[1]);
                 let hairline = (length > UNLED).then_some([anchor, nearest]);
-                let cost = price + length + if hairline.is_some() { LED } else { 0.0 };
-                (cost, space, hairline, lines.clone())
-            })
-        })
-    })
+                let cost = cost + length + if hairline.is_some() { LED } else { 0.0 };
+                candidates.push(Candidate { cost, space, hairline, form });
+            }
+        }
+    }
+    candidates
 }
 
 /// In one line; in two of much the same length.
-fn forms(wish: &Wish<'_>) -> Vec<(Vec<String>, f64)> {
+fn forms(wish: &Wish<'_>) -> Vec<Form> {
     let half = width_mm(wish.text, wish.size, wish.weight) * 0.6;
     let one = wrapped(wish.text, wish.size, wish.weight, f64::INFINITY);
     let two = wrapped(wish.text, wish.size, wish.weight, half).filter(|lines| lines.len() == 2);
-    let forms = one.map(|lines| (lines, 0.0)).into_iter();
-    forms.chain(two.map(|lines| (lines, ANOTHER_LINE))).collect()
+    let form = |(lines, cost): (Vec<String>, f64)| {
+        let width = lines.iter().map(|line| width_mm(line, wish.size, wish.weight)).fold(0.0, f64::max);
+        let height = wish.size * (1.0 + PITCH * (lines.len() - 1) as f64);
+        Form { lines, width, height, cost }
+    };
+    one.map(|lines| (lines, 0.0)).into_iter().chain(two.map(|lines| (lines, ANOTHER_LINE))).map(form).collect()
 }
 
 /// Whether a hairline would go through a word.
@@ -192,5 +236,5 @@ const FURTHER: f64 = 1.3;
 
 // What a place costs, in millimeters from its mark.
 const TAKEN: f64 = 40.0;
-const LED: f64 = 1.5;
+const LED: f64 = 6.0;
 const ANOTHER_LINE: f64 = 1.0;

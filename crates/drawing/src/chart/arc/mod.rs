@@ -81,12 +81,14 @@ impl Arc {
     /// picture lies at a place in millimeters; words look for places where nothing does.
     ///
     /// # Errors
-    /// Angles out of range or order; a radius that is none; a word that finds no place.
+    /// Angles out of range or order; a radius that is none; marks over the border of the page; a word that finds
+    /// no place.
     pub fn paint(&self, svg: &mut Svg, page_mm: [f64; 4], is_taken: impl Fn(Place) -> bool) -> Result<(), ChartError> {
         valid::check(self)?;
         let [left, top, right, bottom] = page_mm;
         let page = crate::label::Space { left, top, right, bottom };
-        let labels = labels::placed(self, page, &is_taken)?;
+        let labels = labels::placed(self, page, &is_taken, f64::INFINITY)?;
+        let labels = labels.ok_or(ChartError::NoRoom { width_mm: right - left, height_mm: bottom - top })?;
         paint::arc(svg, self, &labels);
         Ok(())
     }

@@ -169,7 +169,7 @@ const ALLOWED: f64 = 0.9;
 /// From where to the edge the goal reaches, in radii.
 const GOAL: f64 = 0.8;
 /// How far the ray of the zero position goes, in radii.
-pub(super) const RAY: f64 = 1.12;
+const RAY: f64 = 1.12;
 /// Length of the tick of another angle.
 pub(super) const NOTE: f64 = 1.3;
 const DOTS: f64 = 1.2;

@@ -92,19 +92,15 @@ fn largest(arc: &Arc, page: Space) -> Result<(Arc, labels::Labels), ChartError> 
         for [across, down] in SHARES {
             arc.center_mm =
                 [page.left - extent.left * radius + free[0] * across, page.top - extent.top * radius + free[1] * down];
-            valid::check(&arc)?;
-            let marks = paint::covered(&arc, &paint::Levels::of(&arc));
-            if !marks.iter().all(|mark| page.holds(mark)) {
+            // What its words may cost so that it is better than the best.
+            let aside = ((across - MIDDLE).abs() + (down - MIDDLE).abs()) * ASIDE;
+            let most = best.as_ref().map_or(f64::INFINITY, |(most, ..)| (radius - aside - most) / DISTANCE);
+            if most <= 0.0 {
                 continue;
             }
-            match labels::placed(&arc, page, &|_: Place| false) {
-                Ok(labels) => {
-                    let aside = ((across - MIDDLE).abs() + (down - MIDDLE).abs()) * ASIDE;
-                    let worth = radius - labels.cost * DISTANCE - aside;
-                    if best.as_ref().is_none_or(|(most, ..)| *most < worth) {
-                        best = Some((worth, arc.clone(), labels));
-                    }
-                }
+            match labels::placed(&arc, page, &|_: Place| false, most) {
+                Ok(None) => {}
+                Ok(Some(labels)) => best = Some((radius - aside - labels.cost * DISTANCE, arc.clone(), labels)),
                 Err(found) => fault = found,
             }
         }
@@ -142,7 +138,7 @@ const EDGE: f64 = 0.6;
 const LEAST: f64 = 25.0;
 const LEAST_RADIUS: f64 = 8.0;
 /// From one radius tried to the next.
-const SMALLER: f64 = 0.95;
+const SMALLER: f64 = 0.93;
 /// A turn of this many radians is looked at each time.
 const FINE: f64 = 0.02;
 /// How the room that is left is shared, across and down.

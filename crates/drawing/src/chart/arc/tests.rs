@@ -144,6 +144,9 @@ fn what_is_wrong_is_not_drawn() {
     assert!(matches!(measured(180.1, 5.0), Some(ChartError::Outside { what: "measured", .. })));
     assert!(matches!(measured(90.0, -1.0), Some(ChartError::Outside { .. })));
     assert_eq!(measured(90.0, f64::NAN), Some(ChartError::NotFinite("error of a measured value")));
+    // The edge of the sector would lie beyond the border: 20 mm from a joint 19 mm away from it.
+    assert!(matches!(fault(|arc| arc.center_mm[1] = 19.0), Some(ChartError::NoRoom { .. })));
+    assert_eq!(fault(|arc| arc.center_mm[1] = 24.0), None);
 }
 
 fn picture(arc: Arc, size_mm: [f64; 2]) -> ArcPicture {
