@@ -61,6 +61,7 @@ exercise-supine-self-raise = Raise lying down, carried by the other hand
     .stop = Stop if you can't keep the arm soft.
 
 exercise-stick-external-rotation = Stick turn outward
+    .reach = { handout-reach-lying-turn }
     .purpose = Keeps the arm able to turn outward.
     .start = Lie on your back, a rolled towel under the operated elbow. Bend the elbow so the hand points up. Hold the stick in both hands.
     .step-1 = Keep the operated elbow on the towel, close to your side.
@@ -118,6 +119,7 @@ exercise-therapist-elevation = Raise in the therapist's hands
     .stop = Say stop when it hurts. The therapist stops at once.
 
 exercise-therapist-external-rotation = Turn outward in the therapist's hands
+    .reach = { handout-reach-lying-turn }
     .purpose = Turns the arm outward with no work at all.
     .start = Lie on your back, a rolled towel under the elbow. Your therapist holds the wrist.
     .step-1 = Let the arm go heavy.
@@ -958,7 +960,7 @@ exercise-shoulder-roll = Shoulder rolls
 
 exercise-blade-placing = Set the shoulder blade
     .purpose = Teaches the shoulder blade where to rest.
-    .start = Sit tall with the forearm on a pillow, the sling on.
+    .start = Sit tall with the forearm on a pillow. If you wear a sling, keep it on.
     .step-1 = Think of the lower tip of your shoulder blade, the flat bone at your back.
     .step-2 = Let it glide a little back and down.
     .step-3 = Hold softly and keep breathing.
@@ -988,7 +990,7 @@ exercise-blade-down = Shoulder blade down
 
 exercise-blade-forward = Shoulder blade forward, lying down
     .purpose = Wakes the muscle that holds the shoulder blade to the ribs.
-    .start = Lie on your back, a pillow under the upper arm, the sling on.
+    .start = Lie on your back, a pillow under the upper arm. If you wear a sling, keep it on.
     .step-1 = Let the whole shoulder rise a little off the bed.
     .step-2 = The arm stays quiet in the sling.
     .step-3 = Let it sink back.

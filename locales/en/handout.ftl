@@ -42,21 +42,32 @@ handout-next-opened = Your next step starts on { $date }. Do nothing of it befor
 handout-later-paper = These steps are open too. Each gets a paper of its own:
 handout-later-step = { $step }, from { $from }
 handout-later-go-on = You get the new paper before { $date }. If you do not have it by then, stay with this one and call us.
-handout-later-stricter = On { $date } your rules get stricter. Do not use this paper after that day. If you have no new paper by then, wear the sling, do no exercises and call us.
+handout-later-step-back = { $step }, again from { $from }
+handout-later-stricter = From { $date } your rules get stricter. Do not use this paper from that day on. If you have no new paper by then, wear the sling, do no exercises and call us.
+handout-back-title = From { $date } your rules get stricter.
+handout-back-own-strength = Stop raising the arm by its own strength.
+handout-back-bands = Stop using bands and weights for the shoulder.
+handout-back-holding = Hold and carry less with that hand, or nothing, as your new rules say.
+handout-back-sling-always = Wear the sling day and night again.
+handout-back-sling-again = Wear the sling again, as your new rules say.
+handout-back-step = Your new rules stand under “{ $step }”.
+handout-back-earlier = You may do this earlier.
+handout-back-from = Follow these rules from { $from } at the latest. You may start earlier.
 handout-after = Until they do, these rules go on, also after that day.
 handout-frozen = Your next step has not been opened yet. These rules hold until your surgeon’s office tells you to go on.
 handout-next = Next step: not before { $date }, and only after your surgeon’s office says so.
 handout-last = This is the last step of your plan.
 handout-not-listed = Is something not on this plan? Then do not do it yet. Call and ask.
 handout-hand-height = { $landmark ->
-    [top-of-head] When you stand without shoes, the top of your head is about { $centimeters } cm ({ $inches } inches) above the floor.
-    [eyes] When you stand without shoes, your eyes are about { $centimeters } cm ({ $inches } inches) above the floor.
-    [chin] When you stand without shoes, your chin is about { $centimeters } cm ({ $inches } inches) above the floor.
-    [shoulder] When you stand without shoes, your shoulder is about { $centimeters } cm ({ $inches } inches) above the floor.
-    [chest] When you stand without shoes, the middle of your chest is about { $centimeters } cm ({ $inches } inches) above the floor.
-    [belly-button] When you stand without shoes, your belly button is about { $centimeters } cm ({ $inches } inches) above the floor.
-    [hip] When you stand without shoes, your hip is about { $centimeters } cm ({ $inches } inches) above the floor.
-   *[thigh] When you stand without shoes, the top of your thigh is about { $centimeters } cm ({ $inches } inches) above the floor.
+    [top-of-head] When you stand without shoes, keep the hand under { $centimeters } cm ({ $inches } inches) above the floor: that is about the top of your head. Is that place lower on you? Then that place counts.
+    [eyes] When you stand without shoes, keep the hand under { $centimeters } cm ({ $inches } inches) above the floor: that is about your eyes. Is that place lower on you? Then that place counts.
+    [chin] When you stand without shoes, keep the hand under { $centimeters } cm ({ $inches } inches) above the floor: that is about your chin. Is that place lower on you? Then that place counts.
+    [shoulder] When you stand without shoes, keep the hand under { $centimeters } cm ({ $inches } inches) above the floor: that is about your shoulder. Is that place lower on you? Then that place counts.
+    [chest] When you stand without shoes, keep the hand under { $centimeters } cm ({ $inches } inches) above the floor: that is about your chest. Is that place lower on you? Then that place counts.
+    [half-chest] When you stand without shoes, keep the hand under { $centimeters } cm ({ $inches } inches) above the floor: that is about half way from your belly button to your chest. Is that place lower on you? Then that place counts.
+    [belly-button] When you stand without shoes, keep the hand under { $centimeters } cm ({ $inches } inches) above the floor: that is about your belly button. Is that place lower on you? Then that place counts.
+    [hip] When you stand without shoes, keep the hand under { $centimeters } cm ({ $inches } inches) above the floor: that is about your hip. Is that place lower on you? Then that place counts.
+   *[thigh] When you stand without shoes, keep the hand under { $centimeters } cm ({ $inches } inches) above the floor: that is about the top of your thigh. Is that place lower on you? Then that place counts.
 }
 handout-no-pain = No pain does not mean that it has healed. The rules stay the same.
 handout-stricter = Does your therapist say something else? Do what is more careful, and call us.
@@ -115,17 +126,19 @@ handout-who-helps = { $other ->
 handout-how-high = { $bound ->
     [free] Go as far as is easy.
    *[degrees] { $landmark ->
-        [top-of-head] Keep the hand no higher than the top of your head ({ $degrees }°).
-        [eyes] Keep the hand no higher than your eyes ({ $degrees }°).
-        [chin] Keep the hand no higher than your chin ({ $degrees }°).
-        [shoulder] Keep the hand no higher than your shoulder ({ $degrees }°).
-        [chest] Keep the hand no higher than your chest ({ $degrees }°).
-        [belly-button] Keep the hand no higher than your belly button ({ $degrees }°).
-        [hip] Keep the hand no higher than your hip ({ $degrees }°).
-        [thigh] Keep the hand no higher than the top of your thigh ({ $degrees }°).
+        [top-of-head] Keep the elbow straight, and keep hand and elbow no higher than the top of your head ({ $degrees }°).
+        [eyes] Keep the elbow straight, and keep hand and elbow no higher than your eyes ({ $degrees }°).
+        [chin] Keep the elbow straight, and keep hand and elbow no higher than your chin ({ $degrees }°).
+        [shoulder] Keep the elbow straight, and keep hand and elbow no higher than your shoulder ({ $degrees }°).
+        [chest] Keep the elbow straight, and keep hand and elbow no higher than your chest ({ $degrees }°).
+        [half-chest] Keep the elbow straight, and keep hand and elbow no higher than half way from your belly button to your chest ({ $degrees }°).
+        [belly-button] Keep the elbow straight, and keep hand and elbow no higher than your belly button ({ $degrees }°).
+        [hip] Keep the elbow straight, and keep hand and elbow no higher than your hip ({ $degrees }°).
+        [thigh] Keep the elbow straight, and keep hand and elbow no higher than the top of your thigh ({ $degrees }°).
        *[low] Go only as far as you were shown ({ $degrees }°).
     }
 }
+handout-how-high-else = This is for when you stand or sit up. In the sling the hand may rest at your belly. When you lie down or lean forward, go by what stands under End.
 handout-may-raise-ahead = { $mode ->
     [carried] Let { handout-who-raises } raise the operated arm straight ahead. The operated arm does no work. { handout-how-high }
     [helped] The operated arm may help a little while { handout-who-helps } raises it straight ahead{ $lying ->
@@ -157,6 +170,8 @@ handout-how-far-out = { $bound ->
         [two-thirds] Stop two thirds of the way from straight ahead to the side ({ $degrees }°).
         [half] Stop half way from straight ahead to the side ({ $degrees }°).
         [a-third] Stop a third of the way from straight ahead to the side ({ $degrees }°).
+        [a-fifth] Stop a fifth of the way from straight ahead to the side ({ $degrees }°).
+        [a-sixth] Stop a sixth of the way from straight ahead to the side ({ $degrees }°).
         [a-little] Stop when the hand points a little out from straight ahead ({ $degrees }°).
         [ahead] Stop when the hand points straight ahead ({ $degrees }°).
        *[across] Stop before the hand points straight ahead ({ $degrees }°).
@@ -278,15 +293,31 @@ handout-reach-lying-raise = { $landmark ->
     [chin] Stop when the arm points a little past the ceiling ({ $degrees }°).
     [shoulder] Stop when the arm points up to the ceiling ({ $degrees }°).
     [chest] Stop before the arm points straight up ({ $degrees }°).
+    [half-chest] Stop when the arm points almost straight up to the ceiling ({ $degrees }°).
     [belly-button] Stop two thirds of the way up to the ceiling ({ $degrees }°).
     [hip] Stop half way up to the ceiling ({ $degrees }°).
     [thigh] Stop a third of the way up to the ceiling ({ $degrees }°).
    *[low] Go only as far as you were shown ({ $degrees }°).
 }
 handout-reach-corner = { $landmark ->
-    [chest] Stop before your upper arm and your chest make a square corner ({ $degrees }°).
     [shoulder] Stop when your upper arm and your chest make a square corner ({ $degrees }°).
+    [chest] Stop before your upper arm and your chest make a square corner ({ $degrees }°).
+    [half-chest] Stop well before your upper arm and your chest make a square corner: three quarters of the way to it ({ $degrees }°).
+    [belly-button] Stop well before your upper arm and your chest make a square corner: two thirds of the way to it ({ $degrees }°).
+    [hip] Stop well before your upper arm and your chest make a square corner: half way to it ({ $degrees }°).
+    [thigh] Stop well before your upper arm and your chest make a square corner: a third of the way to it ({ $degrees }°).
    *[other] Go only as far as you were shown ({ $degrees }°).
+}
+handout-reach-lying-turn = { $landmark ->
+    [to-the-side] The hand points to the ceiling. Let it tip out as far as from 12 to 3 on a clock ({ $degrees }°).
+    [two-thirds] The hand points to the ceiling. Let it tip out as far as from 12 to 2 on a clock ({ $degrees }°).
+    [half] The hand points to the ceiling. Let it tip out as far as from 12 to half past 1 on a clock ({ $degrees }°).
+    [a-third] The hand points to the ceiling. Let it tip out as far as from 12 to 1 on a clock ({ $degrees }°).
+    [a-fifth] The hand points to the ceiling. Let it tip out a very little more than from 12 to half past 12 on a clock ({ $degrees }°).
+    [a-sixth] The hand points to the ceiling. Let it tip out a little, as far as from 12 to half past 12 on a clock ({ $degrees }°).
+    [a-little] The hand points to the ceiling. Let it tip out a little, less than from 12 to half past 12 on a clock ({ $degrees }°).
+    [ahead] Stop when the hand points to the ceiling ({ $degrees }°).
+   *[across] Stop before the hand points to the ceiling ({ $degrees }°).
 }
 handout-reach-upright-raise = { handout-how-high }
 handout-reach-turn-out = { handout-how-far-out }
@@ -357,8 +388,14 @@ handout-tablets-own = Your surgeon wrote: { $tablets }
 
 ## The sheet for the fridge.
 
+handout-fridge-pictures = The same in pictures
+handout-fridge-stop = Stop a move that hurts sharply, and do not go past the bar. Then call us.
 handout-fridge-title = For the fridge: { handout-side }
 handout-fridge-valid = Valid from { $from } until your surgeon’s office opens the next step. That is not before { $until }.
+handout-fridge-limits-title = The most important rules
+handout-fridge-until = Valid from { $from } to { $last } (last day).
+handout-fridge-from = Valid from { $from }.
+handout-fridge-back = Use this sheet only until { $last }. From { $next } use the sheet “{ $step }”.
 handout-fridge-open-end = Valid from { $from } on
 handout-fridge-copy = Copy this page for each new week. Week from: ________
 handout-fridge-corner = Exercise
@@ -366,6 +403,7 @@ handout-fridge-week = Week from: ________
 handout-fridge-tick = Tick a box each time. A box you missed stays empty.
 handout-fridge-tick-day = Tick the box when you have done a move that day as often as it says. A box you missed stays empty.
 handout-fridge-alt = A table to tick: exercises in rows, the days of a week in columns.
+handout-fridge-end = End: { $end }
 handout-fridge-dose = { $times ->
     [1] once a day
    *[other] { $times } times a day

@@ -61,6 +61,7 @@ exercise-supine-self-raise = Subir boca arriba, la otra mano lleva el brazo
     .stop = Pare si no puede dejar flojo el brazo.
 
 exercise-stick-external-rotation = Girar hacia fuera con el palo
+    .reach = { handout-reach-lying-turn }
     .purpose = Ayuda a que el brazo pueda girar hacia fuera.
     .start = Acuéstese boca arriba, con una toalla enrollada bajo el codo operado. Doble el codo para que la mano mire al techo. Tome el palo con las dos manos.
     .step-1 = Mantenga el codo operado sobre la toalla, cerca del cuerpo.
@@ -118,6 +119,7 @@ exercise-therapist-elevation = Subir en manos de su terapeuta
     .stop = Diga «alto» cuando duela. Su terapeuta para al momento.
 
 exercise-therapist-external-rotation = Girar hacia fuera en manos de su terapeuta
+    .reach = { handout-reach-lying-turn }
     .purpose = Gira el brazo hacia fuera sin nada de trabajo.
     .start = Acuéstese boca arriba, con una toalla enrollada bajo el codo. Su terapeuta le sostiene la muñeca.
     .step-1 = Deje que el brazo pese.
@@ -958,7 +960,7 @@ exercise-shoulder-roll = Círculos de hombro
 
 exercise-blade-placing = Colocar el omóplato
     .purpose = Enseña al omóplato dónde descansar.
-    .start = Siéntese con la espalda recta, el antebrazo sobre una almohada, con el cabestrillo puesto.
+    .start = Siéntese con la espalda recta, el antebrazo sobre una almohada. Si lleva cabestrillo, déjeselo puesto.
     .step-1 = Piense en la punta de abajo del omóplato, el hueso plano de la espalda.
     .step-2 = Deje que se deslice un poco hacia atrás y abajo.
     .step-3 = Aguante suave y siga respirando.
@@ -988,7 +990,7 @@ exercise-blade-down = Omóplato abajo
 
 exercise-blade-forward = Omóplato hacia delante, boca arriba
     .purpose = Despierta el músculo que sujeta el omóplato a las costillas.
-    .start = Acuéstese boca arriba, con una almohada bajo la parte alta del brazo y el cabestrillo puesto.
+    .start = Acuéstese boca arriba, con una almohada bajo la parte alta del brazo. Si lleva cabestrillo, déjeselo puesto.
     .step-1 = Deje que todo el hombro se levante un poco de la cama.
     .step-2 = El brazo sigue quieto en el cabestrillo.
     .step-3 = Déjelo bajar otra vez.

@@ -27,7 +27,7 @@ handout-care = Use este plan solo mientras le atiende su cirujano. Lo que le dic
 handout-stage-protection = Dejar que sane
 handout-stage-passive = Otro mueve el brazo
 handout-stage-assisted = El brazo ayuda
-handout-stage-active = El brazo se mueve solo
+handout-stage-active = Usted mueve el brazo con su propia fuerza
 handout-stage-strengthening = El brazo gana fuerza
 handout-stage-return = De vuelta al trabajo y al deporte
 handout-stage-motion = Empezar a moverlo
@@ -42,21 +42,32 @@ handout-next-opened = Su próximo paso empieza el { $date }. No haga nada de ese
 handout-later-paper = Estos pasos también están abiertos. Cada uno tiene su propia hoja:
 handout-later-step = { $step }, desde el { $from }
 handout-later-go-on = Recibirá la hoja nueva antes del { $date }. Si no la tiene ese día, siga con esta y llámenos.
-handout-later-stricter = El { $date } sus reglas se hacen más estrictas. No use esta hoja después de ese día. Si no tiene la hoja nueva, póngase el cabestrillo, no haga ejercicios y llámenos.
+handout-later-step-back = { $step }, otra vez desde el { $from }
+handout-later-stricter = Desde el { $date } sus reglas son más estrictas. No use esta hoja desde ese día. Si no tiene la hoja nueva, póngase el cabestrillo, no haga ejercicios y llámenos.
+handout-back-title = Desde el { $date } sus reglas son más estrictas.
+handout-back-own-strength = Deje de levantar el brazo con su propia fuerza.
+handout-back-bands = Deje de usar bandas y pesas para el hombro.
+handout-back-holding = Sostenga y cargue menos con esa mano, o nada, como dicen sus reglas nuevas.
+handout-back-sling-always = Lleve otra vez el cabestrillo día y noche.
+handout-back-sling-again = Lleve otra vez el cabestrillo, como dicen sus reglas nuevas.
+handout-back-step = Sus reglas nuevas están en “{ $step }”.
+handout-back-earlier = Puede hacerlo antes.
+handout-back-from = Siga estas reglas desde el { $from } a más tardar. Puede empezar antes.
 handout-after = Mientras no lo diga, siguen estas reglas, también después de ese día.
 handout-frozen = Su próximo paso todavía no está abierto. Estas reglas valen hasta que la consulta de su cirujano le diga que siga.
 handout-next = Próximo paso: no antes del { $date }, y solo cuando la consulta de su cirujano lo diga.
 handout-last = Este es el último paso de su plan.
 handout-not-listed = ¿Algo no está en este plan? Entonces no lo haga todavía. Llame y pregunte.
 handout-hand-height = { $landmark ->
-    [top-of-head] De pie y sin zapatos, lo alto de su cabeza está a unos { $centimeters } cm ({ $inches } pulgadas) del suelo.
-    [eyes] De pie y sin zapatos, sus ojos están a unos { $centimeters } cm ({ $inches } pulgadas) del suelo.
-    [chin] De pie y sin zapatos, su barbilla está a unos { $centimeters } cm ({ $inches } pulgadas) del suelo.
-    [shoulder] De pie y sin zapatos, su hombro está a unos { $centimeters } cm ({ $inches } pulgadas) del suelo.
-    [chest] De pie y sin zapatos, el centro de su pecho está a unos { $centimeters } cm ({ $inches } pulgadas) del suelo.
-    [belly-button] De pie y sin zapatos, su ombligo está a unos { $centimeters } cm ({ $inches } pulgadas) del suelo.
-    [hip] De pie y sin zapatos, su cadera está a unos { $centimeters } cm ({ $inches } pulgadas) del suelo.
-   *[thigh] De pie y sin zapatos, lo alto del muslo está a unos { $centimeters } cm ({ $inches } pulgadas) del suelo.
+    [top-of-head] De pie y sin zapatos, deje la mano a menos de { $centimeters } cm ({ $inches } pulgadas) del suelo: más o menos a la altura de lo alto de su cabeza. ¿Ese punto está más bajo en usted? Entonces vale ese punto.
+    [eyes] De pie y sin zapatos, deje la mano a menos de { $centimeters } cm ({ $inches } pulgadas) del suelo: más o menos a la altura de sus ojos. ¿Ese punto está más bajo en usted? Entonces vale ese punto.
+    [chin] De pie y sin zapatos, deje la mano a menos de { $centimeters } cm ({ $inches } pulgadas) del suelo: más o menos a la altura de su barbilla. ¿Ese punto está más bajo en usted? Entonces vale ese punto.
+    [shoulder] De pie y sin zapatos, deje la mano a menos de { $centimeters } cm ({ $inches } pulgadas) del suelo: más o menos a la altura de su hombro. ¿Ese punto está más bajo en usted? Entonces vale ese punto.
+    [chest] De pie y sin zapatos, deje la mano a menos de { $centimeters } cm ({ $inches } pulgadas) del suelo: más o menos a la altura de su pecho. ¿Ese punto está más bajo en usted? Entonces vale ese punto.
+    [half-chest] De pie y sin zapatos, deje la mano a menos de { $centimeters } cm ({ $inches } pulgadas) del suelo: más o menos a la altura del punto medio entre su ombligo y su pecho. ¿Ese punto está más bajo en usted? Entonces vale ese punto.
+    [belly-button] De pie y sin zapatos, deje la mano a menos de { $centimeters } cm ({ $inches } pulgadas) del suelo: más o menos a la altura de su ombligo. ¿Ese punto está más bajo en usted? Entonces vale ese punto.
+    [hip] De pie y sin zapatos, deje la mano a menos de { $centimeters } cm ({ $inches } pulgadas) del suelo: más o menos a la altura de su cadera. ¿Ese punto está más bajo en usted? Entonces vale ese punto.
+   *[thigh] De pie y sin zapatos, deje la mano a menos de { $centimeters } cm ({ $inches } pulgadas) del suelo: más o menos a la altura de lo alto del muslo. ¿Ese punto está más bajo en usted? Entonces vale ese punto.
 }
 handout-no-pain = No tener dolor no quiere decir que ya esté sano. Las reglas siguen igual.
 handout-stricter = ¿Su terapeuta dice otra cosa? Haga lo más prudente y llámenos.
@@ -115,17 +126,19 @@ handout-who-helps = { $other ->
 handout-how-high = { $bound ->
     [free] Llegue hasta donde sea fácil.
    *[degrees] { $landmark ->
-        [top-of-head] No suba la mano más que lo alto de su cabeza ({ $degrees }°).
-        [eyes] No suba la mano más que sus ojos ({ $degrees }°).
-        [chin] No suba la mano más que su barbilla ({ $degrees }°).
-        [shoulder] No suba la mano más que su hombro ({ $degrees }°).
-        [chest] No suba la mano más que su pecho ({ $degrees }°).
-        [belly-button] No suba la mano más que su ombligo ({ $degrees }°).
-        [hip] No suba la mano más que su cadera ({ $degrees }°).
-        [thigh] No suba la mano más que lo alto del muslo ({ $degrees }°).
+        [top-of-head] Deje el codo estirado y no suba la mano ni el codo por encima de lo alto de su cabeza ({ $degrees }°).
+        [eyes] Deje el codo estirado y no suba la mano ni el codo por encima de sus ojos ({ $degrees }°).
+        [chin] Deje el codo estirado y no suba la mano ni el codo por encima de su barbilla ({ $degrees }°).
+        [shoulder] Deje el codo estirado y no suba la mano ni el codo por encima de su hombro ({ $degrees }°).
+        [chest] Deje el codo estirado y no suba la mano ni el codo por encima de su pecho ({ $degrees }°).
+        [half-chest] Deje el codo estirado y no suba la mano ni el codo por encima del punto medio entre su ombligo y su pecho ({ $degrees }°).
+        [belly-button] Deje el codo estirado y no suba la mano ni el codo por encima de su ombligo ({ $degrees }°).
+        [hip] Deje el codo estirado y no suba la mano ni el codo por encima de su cadera ({ $degrees }°).
+        [thigh] Deje el codo estirado y no suba la mano ni el codo por encima de lo alto del muslo ({ $degrees }°).
        *[low] Llegue solo hasta donde le mostraron ({ $degrees }°).
     }
 }
+handout-how-high-else = Esto vale de pie o con la espalda recta. En el cabestrillo la mano puede descansar en el vientre. Si está boca arriba o se inclina hacia delante, guíese por lo que dice «Final».
 handout-may-raise-ahead = { $mode ->
     [carried] Deje que { handout-who-raises } suba el brazo operado justo hacia delante. El brazo operado no trabaja. { handout-how-high }
     [helped] El brazo operado puede ayudar un poco mientras { handout-who-helps } lo sube justo hacia delante{ $lying ->
@@ -157,6 +170,8 @@ handout-how-far-out = { $bound ->
         [two-thirds] Pare a dos tercios del camino entre delante y el lado ({ $degrees }°).
         [half] Pare a medio camino entre delante y el lado ({ $degrees }°).
         [a-third] Pare a un tercio del camino entre delante y el lado ({ $degrees }°).
+        [a-fifth] Pare a un quinto del camino entre delante y el lado ({ $degrees }°).
+        [a-sixth] Pare a un sexto del camino entre delante y el lado ({ $degrees }°).
         [a-little] Pare cuando la mano apunte un poco hacia fuera ({ $degrees }°).
         [ahead] Pare cuando la mano apunte recto hacia delante ({ $degrees }°).
        *[across] Pare antes de que la mano apunte recto hacia delante ({ $degrees }°).
@@ -278,15 +293,31 @@ handout-reach-lying-raise = { $landmark ->
     [chin] Pare cuando el brazo pase un poco de apuntar al techo ({ $degrees }°).
     [shoulder] Pare cuando el brazo apunte recto al techo ({ $degrees }°).
     [chest] Pare antes de que el brazo apunte recto al techo ({ $degrees }°).
+    [half-chest] Pare cuando el brazo apunte casi recto al techo ({ $degrees }°).
     [belly-button] Pare a dos tercios del camino hacia el techo ({ $degrees }°).
     [hip] Pare a medio camino hacia el techo ({ $degrees }°).
     [thigh] Pare a un tercio del camino hacia el techo ({ $degrees }°).
    *[low] Llegue solo hasta donde le mostraron ({ $degrees }°).
 }
 handout-reach-corner = { $landmark ->
-    [chest] Pare antes de que la parte alta del brazo y el pecho formen una esquina recta ({ $degrees }°).
     [shoulder] Pare cuando la parte alta del brazo y el pecho formen una esquina recta ({ $degrees }°).
+    [chest] Pare antes de que la parte alta del brazo y el pecho formen una esquina recta ({ $degrees }°).
+    [half-chest] Pare bastante antes de que la parte alta del brazo y el pecho formen una esquina recta: a tres cuartos del camino ({ $degrees }°).
+    [belly-button] Pare bastante antes de que la parte alta del brazo y el pecho formen una esquina recta: a dos tercios del camino ({ $degrees }°).
+    [hip] Pare bastante antes de que la parte alta del brazo y el pecho formen una esquina recta: a medio camino ({ $degrees }°).
+    [thigh] Pare bastante antes de que la parte alta del brazo y el pecho formen una esquina recta: a un tercio del camino ({ $degrees }°).
    *[other] Llegue solo hasta donde le mostraron ({ $degrees }°).
+}
+handout-reach-lying-turn = { $landmark ->
+    [to-the-side] La mano apunta al techo. Deje que caiga hacia fuera como de las 12 a las 3 en un reloj ({ $degrees }°).
+    [two-thirds] La mano apunta al techo. Deje que caiga hacia fuera como de las 12 a las 2 en un reloj ({ $degrees }°).
+    [half] La mano apunta al techo. Deje que caiga hacia fuera como de las 12 a la una y media en un reloj ({ $degrees }°).
+    [a-third] La mano apunta al techo. Deje que caiga hacia fuera como de las 12 a la una en un reloj ({ $degrees }°).
+    [a-fifth] La mano apunta al techo. Deje que caiga hacia fuera apenas más que de las 12 a las 12 y media en un reloj ({ $degrees }°).
+    [a-sixth] La mano apunta al techo. Deje que caiga un poco hacia fuera, como de las 12 a las 12 y media en un reloj ({ $degrees }°).
+    [a-little] La mano apunta al techo. Deje que caiga un poco hacia fuera, menos que de las 12 a las 12 y media en un reloj ({ $degrees }°).
+    [ahead] Pare cuando la mano apunte al techo ({ $degrees }°).
+   *[across] Pare antes de que la mano apunte al techo ({ $degrees }°).
 }
 handout-reach-upright-raise = { handout-how-high }
 handout-reach-turn-out = { handout-how-far-out }
@@ -357,8 +388,14 @@ handout-tablets-own = Su cirujano anotó: { $tablets }
 
 ## The sheet for the fridge.
 
+handout-fridge-pictures = Lo mismo en dibujos
+handout-fridge-stop = Pare si un movimiento le duele mucho, y no pase de la barra. Después llámenos.
 handout-fridge-title = Para la nevera: { handout-side }
 handout-fridge-valid = Vale desde el { $from } hasta que la consulta de su cirujano abra el próximo paso. Eso no será antes del { $until }.
+handout-fridge-limits-title = Las reglas más importantes
+handout-fridge-until = Vale desde el { $from } hasta el { $last } (último día).
+handout-fridge-from = Vale desde el { $from }.
+handout-fridge-back = Use esta hoja solo hasta el { $last }. Desde el { $next } use la hoja “{ $step }”.
 handout-fridge-open-end = Vale desde el { $from } en adelante
 handout-fridge-copy = Copie esta página para cada semana nueva. Semana del: ________
 handout-fridge-corner = Ejercicio
@@ -366,6 +403,7 @@ handout-fridge-week = Semana del: ________
 handout-fridge-tick = Marque una casilla cada vez. La casilla que se saltó queda vacía.
 handout-fridge-tick-day = Marque la casilla cuando ese día haya hecho un movimiento tantas veces como dice. La casilla que se saltó queda vacía.
 handout-fridge-alt = Una tabla para marcar: ejercicios en filas, los días de una semana en columnas.
+handout-fridge-end = Final: { $end }
 handout-fridge-dose = { $times ->
     [1] una vez al día
    *[other] { $times } veces al día

@@ -5,6 +5,7 @@
 pub mod evidence;
 mod lexer;
 mod output;
+pub mod recordings;
 mod report;
 pub mod schema;
 pub mod tidy;

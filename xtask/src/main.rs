@@ -9,6 +9,8 @@ const HELP: &str = "\
 cargo xtask evidence            write the Rust table and docs/evidence.md from evidence/*.toml
 cargo xtask evidence --check    the same without writing; fails where the files on disk differ
 cargo xtask schema [--check]    JSON Schemas of the files people write, for editors
+cargo xtask recordings --out DIR --seed N --count K [--exercise ID]
+                                invented recordings of a phone's sensors, each with its truth
 cargo xtask tidy                layers, bare numbers, terms, lengths, and that nothing generated has drifted";
 
 fn main() -> ExitCode {
@@ -19,6 +21,9 @@ fn main() -> ExitCode {
         ["evidence", "--check"] => xtask::evidence::run(&root(), Mode::Check),
         ["schema"] => xtask::schema::run(&root(), Mode::Write),
         ["schema", "--check"] => xtask::schema::run(&root(), Mode::Check),
+        ["recordings", options @ ..] => {
+            xtask::recordings::Order::read(options).and_then(|order| xtask::recordings::run(&order))
+        }
         ["tidy"] => xtask::tidy::run(&root()),
         ["help" | "--help" | "-h"] => {
             println!("{HELP}");

@@ -16,6 +16,8 @@ words! {
         Hip = "hip",
         /// The belly button.
         BellyButton = "belly button",
+        /// Half way between belly button and chest.
+        HalfToChest = "half way from the belly button to the chest",
         /// The middle of the chest.
         Chest = "chest",
         /// The shoulder joint.
@@ -63,10 +65,18 @@ impl Height {
 impl Landmark {
     /// Its height.
     pub fn height(self) -> Height {
-        self.entry().map_or(Height(1.0), |entry| Height(entry.number()))
+        self.height_by(Entry::number)
     }
 
-    /// Where its height comes from; the top of the head is the stature itself.
+    /// A height from the entry of the place; half way lies in the middle of two, the top of the head is the stature.
+    fn height_by(self, of: impl Fn(&Entry) -> f64) -> Height {
+        match self {
+            Self::HalfToChest => Height(f64::midpoint(of(ids::NAVEL_HEIGHT), of(ids::CHEST_HEIGHT))),
+            other => other.entry().map_or(Height(1.0), |entry| Height(of(entry))),
+        }
+    }
+
+    /// Where its height comes from, where it has an entry of its own.
     fn entry(self) -> Option<&'static Entry> {
         Some(match self {
             Self::TopOfThigh => ids::THIGH_TOP_HEIGHT,
@@ -76,7 +86,7 @@ impl Landmark {
             Self::Shoulder => ids::SHOULDER_CENTER_HEIGHT,
             Self::Chin => ids::CHIN_HEIGHT,
             Self::Eyes => ids::EYE_HEIGHT,
-            Self::TopOfHead => return None,
+            Self::HalfToChest | Self::TopOfHead => return None,
         })
     }
 
@@ -102,10 +112,7 @@ impl Landmark {
 
     /// The highest it was measured on anybody; its height where no range is given.
     fn highest(self) -> Height {
-        match self.entry() {
-            Some(entry) => Height(entry.high.unwrap_or(entry.number())),
-            None => Height(1.0),
-        }
+        self.height_by(|entry| entry.high.unwrap_or(entry.number()))
     }
 }
 

@@ -73,7 +73,8 @@ fn the_written_number_is_the_drawn_angle_and_the_prescribed_one() {
                 assert_eq!(written_angle(&picture.svg), None, "{}: a number without an arc", entry.id);
                 continue;
             };
-            let written = written_angle(&picture.svg).unwrap_or_else(|| panic!("{}: an arc without a number", entry.id));
+            let written =
+                written_angle(&picture.svg).unwrap_or_else(|| panic!("{}: an arc without a number", entry.id));
             let prescribed = at(entry.target().expect("a turn has a target"), share).number();
             assert!((written - prescribed).abs() < 1e-9, "{}: {written} for {prescribed}", entry.id);
             // Three degrees, and one for places that are whole tenths of a millimeter.
@@ -188,7 +189,8 @@ fn words_stand_inside_the_page_and_not_on_each_other() {
             let [width, height] = [picture.width_mm * 10.0, picture.height_mm * 10.0];
             let words = words(&picture.svg);
             for (order, word) in words.iter().enumerate() {
-                let inside = word.left >= -1.0 && word.right <= width + 1.0 && word.top >= -1.0 && word.bottom <= height + 1.0;
+                let inside =
+                    word.left >= -1.0 && word.right <= width + 1.0 && word.top >= -1.0 && word.bottom <= height + 1.0;
                 assert!(inside, "{} at {share}: {:?} leaves the page", entry.id, word.text);
                 for other in &words[order + 1..] {
                     let apart = word.right < other.left

@@ -6,7 +6,7 @@ use crate::{Entry, HowKnown, Unit};
 /// Every entry, by id.
 pub static ENTRIES: &[Entry] = &TABLE;
 
-static TABLE: [Entry; 565] = [
+static TABLE: [Entry; 572] = [
     Entry {
         value: Some(0.82),
         n: Some(6068),
@@ -1626,6 +1626,22 @@ static TABLE: [Entry; 565] = [
         ..Entry::new("modes-cascade", "protocol", "a mode is allowed no further than the mode it rests on", Unit::None, HowKnown::OwnChoice)
     },
     Entry {
+        value: Some(200.0), high: Some(510.0),
+        sources: &["RE"],
+        note: Some("Small circles of about 20 cm stay below the protected ceiling of activity, large ones of about 51 cm do not; both diameters are from memory."),
+        ..Entry::new("motion-circle-cap", "motion", "diameter at the hand above which a pendulum circle is told to be wide", Unit::Millimeters, HowKnown::Memory)
+    },
+    Entry {
+        value: Some(0.25),
+        note: Some("On a pan scale phones lie between 0.15 and 0.25 kg; the strap is added."),
+        ..Entry::new("motion-phone-mass", "motion", "mass of a phone with its strap", Unit::Kilograms, HowKnown::OwnChoice)
+    },
+    Entry {
+        value: Some(100.0),
+        note: Some("No published limit of speed was found. The warning changes no count and no status."),
+        ..Entry::new("motion-too-fast", "motion", "angular rate above which a movement of the operated arm is told to be fast", Unit::DegreesPerSecond, HowKnown::OwnChoice)
+    },
+    Entry {
         value: Some(0.602), low: Some(0.58), high: Some(0.651),
         n: Some(12),
         population: Some("soldiers, men: the first twelve rows of a public copy of the survey"),
@@ -2187,6 +2203,10 @@ static TABLE: [Entry; 565] = [
         ..Entry::new("normal-supination-women-18-to-59", "measurement", "usual supination, women of 18 to 59 years", Unit::Degrees, HowKnown::Read)
     },
     Entry {
+        value: Some(14.0),
+        ..Entry::new("nothing-looser-before-a-go-back", "texts", "days before a go-back on which no patient's paper takes the sling off or gives driving", Unit::Days, HowKnown::OwnChoice)
+    },
+    Entry {
         value: Some(4.0),
         note: Some("About a twentieth of the body's mass; the body model will give it for each patient."),
         ..Entry::new("other-arm-lifts-the-arm", "exercise", "what the other arm carries when it lifts the whole operated arm, estimated", Unit::Kilograms, HowKnown::OwnChoice)
@@ -2737,11 +2757,11 @@ static TABLE: [Entry; 565] = [
     },
     Entry {
         value: Some(1.75),
-        ..Entry::new("step-of-load", "body", "times the heaviest exercise of all days before, beyond which a step in load is told", Unit::None, HowKnown::OwnChoice)
+        ..Entry::new("step-of-load", "body", "times the heaviest exercise of its kind of all days before, beyond which a step in load is told", Unit::None, HowKnown::OwnChoice)
     },
     Entry {
         value: Some(100.0),
-        note: Some("From a carried arm to its own weight is the step that an active stage is for; only what is heavier is looked at."),
+        note: Some("From a carried arm to its own weight is the step that an active stage is for; only what is heavier is looked at. It counts so for raising, for turning, for moving back and with the arm at the side alike."),
         ..Entry::new("step-of-load-floor", "body", "part of the moment of the own straight arm held level that counts as reached from the start", Unit::Percent, HowKnown::OwnChoice)
     },
     Entry {
@@ -2997,6 +3017,16 @@ static TABLE: [Entry; 565] = [
         ..Entry::new("turn-told-until", "measurement", "elevation up to which the outward turn is told", Unit::Degrees, HowKnown::OwnChoice)
     },
     Entry {
+        value: Some(18.0),
+        note: Some("By geometry."),
+        ..Entry::new("turned-out-a-fifth", "texts", "external rotation at the side at which the forearm has gone a fifth of the way from straight ahead to the side", Unit::Degrees, HowKnown::OwnChoice)
+    },
+    Entry {
+        value: Some(15.0),
+        note: Some("By geometry."),
+        ..Entry::new("turned-out-a-sixth", "texts", "external rotation at the side at which the forearm has gone a sixth of the way from straight ahead to the side", Unit::Degrees, HowKnown::OwnChoice)
+    },
+    Entry {
         value: Some(30.0),
         note: Some("By geometry."),
         ..Entry::new("turned-out-a-third", "texts", "external rotation at the side at which the forearm has gone a third of the way from straight ahead to the side", Unit::Degrees, HowKnown::OwnChoice)
@@ -3086,6 +3116,11 @@ static TABLE: [Entry; 565] = [
     Entry {
         sources: &["BCH", "ALL"],
         ..Entry::new("vomiting-urine-same-day", "texts", "same day: vomiting that goes on, no urine", Unit::None, HowKnown::Read)
+    },
+    Entry {
+        value: Some(0.5),
+        note: Some("The loads in between make equal steps of the outer moment; they are proposed and set no limit."),
+        ..Entry::new("weight-in-between", "body", "kilograms to which a weight is rounded that is proposed in between two loads", Unit::Kilograms, HowKnown::OwnChoice)
     },
     Entry {
         value: Some(15.0),
@@ -4057,783 +4092,804 @@ pub mod ids {
     /// a mode is allowed no further than the mode it rests on: a statement.
     pub const MODES_CASCADE: &Entry = &TABLE[304];
 
+    /// diameter at the hand above which a pendulum circle is told to be wide: 200 (at most 510) mm.
+    pub const MOTION_CIRCLE_CAP: &Entry = &TABLE[305];
+
+    /// mass of a phone with its strap: 0.25 kg.
+    pub const MOTION_PHONE_MASS: &Entry = &TABLE[306];
+
+    /// angular rate above which a movement of the operated arm is told to be fast: 100 deg/s.
+    pub const MOTION_TOO_FAST: &Entry = &TABLE[307];
+
     /// height of the belly button above the floor: 0.602 (0.58 to 0.651) of stature.
-    pub const NAVEL_HEIGHT: &Entry = &TABLE[305];
+    pub const NAVEL_HEIGHT: &Entry = &TABLE[308];
 
     /// base of the neck above the floor: 0.835 of stature.
-    pub const NECK_BASE_HEIGHT: &Entry = &TABLE[306];
+    pub const NECK_BASE_HEIGHT: &Entry = &TABLE[309];
 
     /// days before the start of a step from which its paper goes out together with that of the step before: 14 days.
-    pub const NEXT_STEP_ON_PAPER: &Entry = &TABLE[307];
+    pub const NEXT_STEP_ON_PAPER: &Entry = &TABLE[310];
 
     /// held or worn while the arm is supported, hanging or moved passively, this is no load in the hand: 0.3 kg.
-    pub const NO_HAND_LOAD_UP_TO: &Entry = &TABLE[308];
+    pub const NO_HAND_LOAD_UP_TO: &Entry = &TABLE[311];
 
     /// graft, tendon transfer, balloon, capsular reconstruction, fracture fixation and nerve injury have no shipped protocol: a statement.
-    pub const NO_PROTOCOL_COVERS: &Entry = &TABLE[309];
+    pub const NO_PROTOCOL_COVERS: &Entry = &TABLE[312];
 
     /// usual abduction, active, men of 11 to 87 years: 166 deg.
-    pub const NORMAL_ABDUCTION_ACTIVE_MEN: &Entry = &TABLE[310];
+    pub const NORMAL_ABDUCTION_ACTIVE_MEN: &Entry = &TABLE[313];
 
     /// usual abduction, active, women of 11 to 87 years: 166 deg.
-    pub const NORMAL_ABDUCTION_ACTIVE_WOMEN: &Entry = &TABLE[311];
+    pub const NORMAL_ABDUCTION_ACTIVE_WOMEN: &Entry = &TABLE[314];
 
     /// usual abduction, adults of 18 to 55 years: 168 deg.
-    pub const NORMAL_ABDUCTION_ADULTS_18_TO_55: &Entry = &TABLE[312];
+    pub const NORMAL_ABDUCTION_ADULTS_18_TO_55: &Entry = &TABLE[315];
 
     /// usual abduction, people of 65 to 85 years: 165 deg.
-    pub const NORMAL_ABDUCTION_ELDERS_65_TO_85: &Entry = &TABLE[313];
+    pub const NORMAL_ABDUCTION_ELDERS_65_TO_85: &Entry = &TABLE[316];
 
     /// usual abduction, guide to rating impairment: 170 deg.
-    pub const NORMAL_ABDUCTION_IMPAIRMENT_GUIDE: &Entry = &TABLE[314];
+    pub const NORMAL_ABDUCTION_IMPAIRMENT_GUIDE: &Entry = &TABLE[317];
 
     /// usual abduction, men up to 54 years: 184 deg.
-    pub const NORMAL_ABDUCTION_MEN_TO_54: &Entry = &TABLE[315];
+    pub const NORMAL_ABDUCTION_MEN_TO_54: &Entry = &TABLE[318];
 
     /// usual abduction, handbook of a society of surgeons: 180 deg.
-    pub const NORMAL_ABDUCTION_SURGEONS_HANDBOOK: &Entry = &TABLE[316];
+    pub const NORMAL_ABDUCTION_SURGEONS_HANDBOOK: &Entry = &TABLE[319];
 
     /// usual abduction, women of 18 to 59 years: 188 deg.
-    pub const NORMAL_ABDUCTION_WOMEN_18_TO_59: &Entry = &TABLE[317];
+    pub const NORMAL_ABDUCTION_WOMEN_18_TO_59: &Entry = &TABLE[320];
 
     /// usual extension of the elbow, adults of 18 to 55 years: 0 deg.
-    pub const NORMAL_ELBOW_EXTENSION_ADULTS_18_TO_55: &Entry = &TABLE[318];
+    pub const NORMAL_ELBOW_EXTENSION_ADULTS_18_TO_55: &Entry = &TABLE[321];
 
     /// usual extension of the elbow, people of 65 to 85 years: -4 deg.
-    pub const NORMAL_ELBOW_EXTENSION_ELDERS_65_TO_85: &Entry = &TABLE[319];
+    pub const NORMAL_ELBOW_EXTENSION_ELDERS_65_TO_85: &Entry = &TABLE[322];
 
     /// usual extension of the elbow, guide to rating impairment: 0 deg.
-    pub const NORMAL_ELBOW_EXTENSION_IMPAIRMENT_GUIDE: &Entry = &TABLE[320];
+    pub const NORMAL_ELBOW_EXTENSION_IMPAIRMENT_GUIDE: &Entry = &TABLE[323];
 
     /// usual extension of the elbow, men up to 54 years: 1 deg.
-    pub const NORMAL_ELBOW_EXTENSION_MEN_TO_54: &Entry = &TABLE[321];
+    pub const NORMAL_ELBOW_EXTENSION_MEN_TO_54: &Entry = &TABLE[324];
 
     /// usual extension of the elbow, handbook of a society of surgeons: 0 deg.
-    pub const NORMAL_ELBOW_EXTENSION_SURGEONS_HANDBOOK: &Entry = &TABLE[322];
+    pub const NORMAL_ELBOW_EXTENSION_SURGEONS_HANDBOOK: &Entry = &TABLE[325];
 
     /// usual extension of the elbow, women of 18 to 59 years: 2 deg.
-    pub const NORMAL_ELBOW_EXTENSION_WOMEN_18_TO_59: &Entry = &TABLE[323];
+    pub const NORMAL_ELBOW_EXTENSION_WOMEN_18_TO_59: &Entry = &TABLE[326];
 
     /// usual flexion of the elbow, adults of 18 to 55 years: 145 deg.
-    pub const NORMAL_ELBOW_FLEXION_ADULTS_18_TO_55: &Entry = &TABLE[324];
+    pub const NORMAL_ELBOW_FLEXION_ADULTS_18_TO_55: &Entry = &TABLE[327];
 
     /// usual flexion of the elbow, people of 65 to 85 years: 143 deg.
-    pub const NORMAL_ELBOW_FLEXION_ELDERS_65_TO_85: &Entry = &TABLE[325];
+    pub const NORMAL_ELBOW_FLEXION_ELDERS_65_TO_85: &Entry = &TABLE[328];
 
     /// usual flexion of the elbow, guide to rating impairment: 140 deg.
-    pub const NORMAL_ELBOW_FLEXION_IMPAIRMENT_GUIDE: &Entry = &TABLE[326];
+    pub const NORMAL_ELBOW_FLEXION_IMPAIRMENT_GUIDE: &Entry = &TABLE[329];
 
     /// usual flexion of the elbow, men up to 54 years: 143 deg.
-    pub const NORMAL_ELBOW_FLEXION_MEN_TO_54: &Entry = &TABLE[327];
+    pub const NORMAL_ELBOW_FLEXION_MEN_TO_54: &Entry = &TABLE[330];
 
     /// usual flexion of the elbow, handbook of a society of surgeons: 150 deg.
-    pub const NORMAL_ELBOW_FLEXION_SURGEONS_HANDBOOK: &Entry = &TABLE[328];
+    pub const NORMAL_ELBOW_FLEXION_SURGEONS_HANDBOOK: &Entry = &TABLE[331];
 
     /// usual flexion of the elbow, women of 18 to 59 years: 149 deg.
-    pub const NORMAL_ELBOW_FLEXION_WOMEN_18_TO_59: &Entry = &TABLE[329];
+    pub const NORMAL_ELBOW_FLEXION_WOMEN_18_TO_59: &Entry = &TABLE[332];
 
     /// usual extension of the shoulder, people of 65 to 85 years: 44 deg.
-    pub const NORMAL_EXTENSION_ELDERS_65_TO_85: &Entry = &TABLE[330];
+    pub const NORMAL_EXTENSION_ELDERS_65_TO_85: &Entry = &TABLE[333];
 
     /// usual extension of the shoulder, guide to rating impairment: 50 deg.
-    pub const NORMAL_EXTENSION_IMPAIRMENT_GUIDE: &Entry = &TABLE[331];
+    pub const NORMAL_EXTENSION_IMPAIRMENT_GUIDE: &Entry = &TABLE[334];
 
     /// usual extension of the shoulder, men up to 54 years: 62 deg.
-    pub const NORMAL_EXTENSION_MEN_TO_54: &Entry = &TABLE[332];
+    pub const NORMAL_EXTENSION_MEN_TO_54: &Entry = &TABLE[335];
 
     /// usual extension of the shoulder, handbook of a society of surgeons: 60 deg.
-    pub const NORMAL_EXTENSION_SURGEONS_HANDBOOK: &Entry = &TABLE[333];
+    pub const NORMAL_EXTENSION_SURGEONS_HANDBOOK: &Entry = &TABLE[336];
 
     /// usual extension of the shoulder, women of 18 to 59 years: 70 deg.
-    pub const NORMAL_EXTENSION_WOMEN_18_TO_59: &Entry = &TABLE[334];
+    pub const NORMAL_EXTENSION_WOMEN_18_TO_59: &Entry = &TABLE[337];
 
     /// usual external rotation, active, men of 11 to 87 years: 63 deg.
-    pub const NORMAL_EXTERNAL_ROTATION_ACTIVE_MEN: &Entry = &TABLE[335];
+    pub const NORMAL_EXTERNAL_ROTATION_ACTIVE_MEN: &Entry = &TABLE[338];
 
     /// usual external rotation, active, women of 11 to 87 years: 66 deg.
-    pub const NORMAL_EXTERNAL_ROTATION_ACTIVE_WOMEN: &Entry = &TABLE[336];
+    pub const NORMAL_EXTERNAL_ROTATION_ACTIVE_WOMEN: &Entry = &TABLE[339];
 
     /// usual external rotation, adults of 18 to 55 years: 84 deg.
-    pub const NORMAL_EXTERNAL_ROTATION_ADULTS_18_TO_55: &Entry = &TABLE[337];
+    pub const NORMAL_EXTERNAL_ROTATION_ADULTS_18_TO_55: &Entry = &TABLE[340];
 
     /// usual external rotation, people of 65 to 85 years: 81 deg.
-    pub const NORMAL_EXTERNAL_ROTATION_ELDERS_65_TO_85: &Entry = &TABLE[338];
+    pub const NORMAL_EXTERNAL_ROTATION_ELDERS_65_TO_85: &Entry = &TABLE[341];
 
     /// usual external rotation, guide to rating impairment: 60 deg.
-    pub const NORMAL_EXTERNAL_ROTATION_IMPAIRMENT_GUIDE: &Entry = &TABLE[339];
+    pub const NORMAL_EXTERNAL_ROTATION_IMPAIRMENT_GUIDE: &Entry = &TABLE[342];
 
     /// usual external rotation, men up to 54 years: 104 deg.
-    pub const NORMAL_EXTERNAL_ROTATION_MEN_TO_54: &Entry = &TABLE[340];
+    pub const NORMAL_EXTERNAL_ROTATION_MEN_TO_54: &Entry = &TABLE[343];
 
     /// usual external rotation, handbook of a society of surgeons: 90 deg.
-    pub const NORMAL_EXTERNAL_ROTATION_SURGEONS_HANDBOOK: &Entry = &TABLE[341];
+    pub const NORMAL_EXTERNAL_ROTATION_SURGEONS_HANDBOOK: &Entry = &TABLE[344];
 
     /// usual external rotation, women of 18 to 59 years: 108 deg.
-    pub const NORMAL_EXTERNAL_ROTATION_WOMEN_18_TO_59: &Entry = &TABLE[342];
+    pub const NORMAL_EXTERNAL_ROTATION_WOMEN_18_TO_59: &Entry = &TABLE[345];
 
     /// usual forward elevation, active, men of 11 to 87 years: 162 deg.
-    pub const NORMAL_FORWARD_ELEVATION_ACTIVE_MEN: &Entry = &TABLE[343];
+    pub const NORMAL_FORWARD_ELEVATION_ACTIVE_MEN: &Entry = &TABLE[346];
 
     /// usual forward elevation, active, women of 11 to 87 years: 161 deg.
-    pub const NORMAL_FORWARD_ELEVATION_ACTIVE_WOMEN: &Entry = &TABLE[344];
+    pub const NORMAL_FORWARD_ELEVATION_ACTIVE_WOMEN: &Entry = &TABLE[347];
 
     /// usual forward elevation, adults of 18 to 55 years: 156 deg.
-    pub const NORMAL_FORWARD_ELEVATION_ADULTS_18_TO_55: &Entry = &TABLE[345];
+    pub const NORMAL_FORWARD_ELEVATION_ADULTS_18_TO_55: &Entry = &TABLE[348];
 
     /// usual forward elevation, people of 65 to 85 years: 165 deg.
-    pub const NORMAL_FORWARD_ELEVATION_ELDERS_65_TO_85: &Entry = &TABLE[346];
+    pub const NORMAL_FORWARD_ELEVATION_ELDERS_65_TO_85: &Entry = &TABLE[349];
 
     /// usual forward elevation, guide to rating impairment: 180 deg.
-    pub const NORMAL_FORWARD_ELEVATION_IMPAIRMENT_GUIDE: &Entry = &TABLE[347];
+    pub const NORMAL_FORWARD_ELEVATION_IMPAIRMENT_GUIDE: &Entry = &TABLE[350];
 
     /// usual forward elevation, guide to rating impairment, retold: 150 deg.
-    pub const NORMAL_FORWARD_ELEVATION_IMPAIRMENT_GUIDE_RETOLD: &Entry = &TABLE[348];
+    pub const NORMAL_FORWARD_ELEVATION_IMPAIRMENT_GUIDE_RETOLD: &Entry = &TABLE[351];
 
     /// usual forward elevation, men up to 54 years: 167 deg.
-    pub const NORMAL_FORWARD_ELEVATION_MEN_TO_54: &Entry = &TABLE[349];
+    pub const NORMAL_FORWARD_ELEVATION_MEN_TO_54: &Entry = &TABLE[352];
 
     /// usual forward elevation, men up to 54 years, retold: 166 deg.
-    pub const NORMAL_FORWARD_ELEVATION_MEN_TO_54_RETOLD: &Entry = &TABLE[350];
+    pub const NORMAL_FORWARD_ELEVATION_MEN_TO_54_RETOLD: &Entry = &TABLE[353];
 
     /// usual forward elevation, handbook of a society of surgeons: 180 deg.
-    pub const NORMAL_FORWARD_ELEVATION_SURGEONS_HANDBOOK: &Entry = &TABLE[351];
+    pub const NORMAL_FORWARD_ELEVATION_SURGEONS_HANDBOOK: &Entry = &TABLE[354];
 
     /// usual forward elevation, handbook of a society of surgeons, retold: 167 deg.
-    pub const NORMAL_FORWARD_ELEVATION_SURGEONS_HANDBOOK_RETOLD: &Entry = &TABLE[352];
+    pub const NORMAL_FORWARD_ELEVATION_SURGEONS_HANDBOOK_RETOLD: &Entry = &TABLE[355];
 
     /// usual forward elevation, women of 18 to 59 years: 188 deg.
-    pub const NORMAL_FORWARD_ELEVATION_WOMEN_18_TO_59: &Entry = &TABLE[353];
+    pub const NORMAL_FORWARD_ELEVATION_WOMEN_18_TO_59: &Entry = &TABLE[356];
 
     /// usual internal rotation, active, men of 11 to 87 years: 79 deg.
-    pub const NORMAL_INTERNAL_ROTATION_ACTIVE_MEN: &Entry = &TABLE[354];
+    pub const NORMAL_INTERNAL_ROTATION_ACTIVE_MEN: &Entry = &TABLE[357];
 
     /// usual internal rotation, active, women of 11 to 87 years: 82 deg.
-    pub const NORMAL_INTERNAL_ROTATION_ACTIVE_WOMEN: &Entry = &TABLE[355];
+    pub const NORMAL_INTERNAL_ROTATION_ACTIVE_WOMEN: &Entry = &TABLE[358];
 
     /// usual internal rotation, adults of 18 to 55 years: 49 deg.
-    pub const NORMAL_INTERNAL_ROTATION_ADULTS_18_TO_55: &Entry = &TABLE[356];
+    pub const NORMAL_INTERNAL_ROTATION_ADULTS_18_TO_55: &Entry = &TABLE[359];
 
     /// usual internal rotation, people of 65 to 85 years: 62 deg.
-    pub const NORMAL_INTERNAL_ROTATION_ELDERS_65_TO_85: &Entry = &TABLE[357];
+    pub const NORMAL_INTERNAL_ROTATION_ELDERS_65_TO_85: &Entry = &TABLE[360];
 
     /// usual internal rotation, guide to rating impairment: 80 deg.
-    pub const NORMAL_INTERNAL_ROTATION_IMPAIRMENT_GUIDE: &Entry = &TABLE[358];
+    pub const NORMAL_INTERNAL_ROTATION_IMPAIRMENT_GUIDE: &Entry = &TABLE[361];
 
     /// usual internal rotation, men up to 54 years: 69 deg.
-    pub const NORMAL_INTERNAL_ROTATION_MEN_TO_54: &Entry = &TABLE[359];
+    pub const NORMAL_INTERNAL_ROTATION_MEN_TO_54: &Entry = &TABLE[362];
 
     /// usual internal rotation, handbook of a society of surgeons: 70 deg.
-    pub const NORMAL_INTERNAL_ROTATION_SURGEONS_HANDBOOK: &Entry = &TABLE[360];
+    pub const NORMAL_INTERNAL_ROTATION_SURGEONS_HANDBOOK: &Entry = &TABLE[363];
 
     /// usual internal rotation, women of 18 to 59 years: 94 deg.
-    pub const NORMAL_INTERNAL_ROTATION_WOMEN_18_TO_59: &Entry = &TABLE[361];
+    pub const NORMAL_INTERNAL_ROTATION_WOMEN_18_TO_59: &Entry = &TABLE[364];
 
     /// usual pronation, adults of 18 to 55 years: 84 deg.
-    pub const NORMAL_PRONATION_ADULTS_18_TO_55: &Entry = &TABLE[362];
+    pub const NORMAL_PRONATION_ADULTS_18_TO_55: &Entry = &TABLE[365];
 
     /// usual pronation, people of 65 to 85 years: 71 deg.
-    pub const NORMAL_PRONATION_ELDERS_65_TO_85: &Entry = &TABLE[363];
+    pub const NORMAL_PRONATION_ELDERS_65_TO_85: &Entry = &TABLE[366];
 
     /// usual pronation, guide to rating impairment: 80 deg.
-    pub const NORMAL_PRONATION_IMPAIRMENT_GUIDE: &Entry = &TABLE[364];
+    pub const NORMAL_PRONATION_IMPAIRMENT_GUIDE: &Entry = &TABLE[367];
 
     /// usual pronation, men up to 54 years: 76 deg.
-    pub const NORMAL_PRONATION_MEN_TO_54: &Entry = &TABLE[365];
+    pub const NORMAL_PRONATION_MEN_TO_54: &Entry = &TABLE[368];
 
     /// usual pronation, handbook of a society of surgeons: 80 deg.
-    pub const NORMAL_PRONATION_SURGEONS_HANDBOOK: &Entry = &TABLE[366];
+    pub const NORMAL_PRONATION_SURGEONS_HANDBOOK: &Entry = &TABLE[369];
 
     /// usual pronation, women of 18 to 59 years: 92 deg.
-    pub const NORMAL_PRONATION_WOMEN_18_TO_59: &Entry = &TABLE[367];
+    pub const NORMAL_PRONATION_WOMEN_18_TO_59: &Entry = &TABLE[370];
 
     /// usual supination, adults of 18 to 55 years: 77 deg.
-    pub const NORMAL_SUPINATION_ADULTS_18_TO_55: &Entry = &TABLE[368];
+    pub const NORMAL_SUPINATION_ADULTS_18_TO_55: &Entry = &TABLE[371];
 
     /// usual supination, people of 65 to 85 years: 74 deg.
-    pub const NORMAL_SUPINATION_ELDERS_65_TO_85: &Entry = &TABLE[369];
+    pub const NORMAL_SUPINATION_ELDERS_65_TO_85: &Entry = &TABLE[372];
 
     /// usual supination, guide to rating impairment: 80 deg.
-    pub const NORMAL_SUPINATION_IMPAIRMENT_GUIDE: &Entry = &TABLE[370];
+    pub const NORMAL_SUPINATION_IMPAIRMENT_GUIDE: &Entry = &TABLE[373];
 
     /// usual supination, men up to 54 years: 82 deg.
-    pub const NORMAL_SUPINATION_MEN_TO_54: &Entry = &TABLE[371];
+    pub const NORMAL_SUPINATION_MEN_TO_54: &Entry = &TABLE[374];
 
     /// usual supination, handbook of a society of surgeons: 80 deg.
-    pub const NORMAL_SUPINATION_SURGEONS_HANDBOOK: &Entry = &TABLE[372];
+    pub const NORMAL_SUPINATION_SURGEONS_HANDBOOK: &Entry = &TABLE[375];
 
     /// usual supination, women of 18 to 59 years: 96 deg.
-    pub const NORMAL_SUPINATION_WOMEN_18_TO_59: &Entry = &TABLE[373];
+    pub const NORMAL_SUPINATION_WOMEN_18_TO_59: &Entry = &TABLE[376];
+
+    /// days before a go-back on which no patient's paper takes the sling off or gives driving: 14 days.
+    pub const NOTHING_LOOSER_BEFORE_A_GO_BACK: &Entry = &TABLE[377];
 
     /// what the other arm carries when it lifts the whole operated arm, estimated: 4 kg.
-    pub const OTHER_ARM_LIFTS_THE_ARM: &Entry = &TABLE[374];
+    pub const OTHER_ARM_LIFTS_THE_ARM: &Entry = &TABLE[378];
 
     /// what the other hand carries when it lifts the operated forearm, estimated: 2 kg.
-    pub const OTHER_ARM_LIFTS_THE_FOREARM: &Entry = &TABLE[375];
+    pub const OTHER_ARM_LIFTS_THE_FOREARM: &Entry = &TABLE[379];
 
     /// minutes of pain after exercise above which less is done: 30 min.
-    pub const PAIN_AFTER_EXERCISE: &Entry = &TABLE[376];
+    pub const PAIN_AFTER_EXERCISE: &Entry = &TABLE[380];
 
     /// same day: pain that the tablets do not ease: a statement.
-    pub const PAIN_NOT_EASED_SAME_DAY: &Entry = &TABLE[377];
+    pub const PAIN_NOT_EASED_SAME_DAY: &Entry = &TABLE[381];
 
     /// wrist to the third knuckle, men: 0.0495 of stature.
-    pub const PALM_LENGTH_MEN: &Entry = &TABLE[378];
+    pub const PALM_LENGTH_MEN: &Entry = &TABLE[382];
 
     /// length of the palm, both sexes: 0.0665 (0.066 to 0.067) of stature.
-    pub const PALM_LENGTH_SURVEY: &Entry = &TABLE[379];
+    pub const PALM_LENGTH_SURVEY: &Entry = &TABLE[383];
 
     /// wrist to the third knuckle, women: 0.0449 of stature.
-    pub const PALM_LENGTH_WOMEN: &Entry = &TABLE[380];
+    pub const PALM_LENGTH_WOMEN: &Entry = &TABLE[384];
 
     /// highest Patte grade of retraction; the grades are 1 to this: 3.
-    pub const PATTE_GRADE_HIGHEST: &Entry = &TABLE[381];
+    pub const PATTE_GRADE_HIGHEST: &Entry = &TABLE[385];
 
     /// how far the hanging arm swings off the vertical: 10 deg.
-    pub const PENDULUM_CONE: &Entry = &TABLE[382];
+    pub const PENDULUM_CONE: &Entry = &TABLE[386];
 
     /// least elevation against the trunk: 50 deg.
-    pub const PENDULUM_ELEVATION_LEAST: &Entry = &TABLE[383];
+    pub const PENDULUM_ELEVATION_LEAST: &Entry = &TABLE[387];
 
     /// greatest elevation against the trunk: 70 deg.
-    pub const PENDULUM_ELEVATION_MOST: &Entry = &TABLE[384];
+    pub const PENDULUM_ELEVATION_MOST: &Entry = &TABLE[388];
 
     /// how far the trunk leans forward: 60 deg.
-    pub const PENDULUM_TRUNK_LEAN: &Entry = &TABLE[385];
+    pub const PENDULUM_TRUNK_LEAN: &Entry = &TABLE[389];
 
     /// how far from its own plane a movement keeps its name: 10 deg.
-    pub const PLANE_NAMED_WITHIN: &Entry = &TABLE[386];
+    pub const PLANE_NAMED_WITHIN: &Entry = &TABLE[390];
 
     /// elevation from which the plane of elevation is told: 20 (20 to 30) deg.
-    pub const PLANE_TOLD_FROM: &Entry = &TABLE[387];
+    pub const PLANE_TOLD_FROM: &Entry = &TABLE[391];
 
     /// same day: a pop or a fall; stop exercises, sling on: a statement.
-    pub const POP_OR_FALL_SAME_DAY: &Entry = &TABLE[388];
+    pub const POP_OR_FALL_SAME_DAY: &Entry = &TABLE[392];
 
     /// elevation at which the arm goes across the chest where no other is said: 90 deg.
-    pub const POSE_ACROSS_WITHOUT_ELEVATION: &Entry = &TABLE[389];
+    pub const POSE_ACROSS_WITHOUT_ELEVATION: &Entry = &TABLE[393];
 
     /// upper arm on a towel or pillow, in the plane of the blade: 20 deg.
-    pub const POSE_ARM_RESTING: &Entry = &TABLE[390];
+    pub const POSE_ARM_RESTING: &Entry = &TABLE[394];
 
     /// upper arm behind the body in a reach up the back: 30 deg.
-    pub const POSE_BEHIND_BACK_EXTENSION: &Entry = &TABLE[391];
+    pub const POSE_BEHIND_BACK_EXTENSION: &Entry = &TABLE[395];
 
     /// inward turn in a reach up the back: 110 deg.
-    pub const POSE_BEHIND_BACK_TURN: &Entry = &TABLE[392];
+    pub const POSE_BEHIND_BACK_TURN: &Entry = &TABLE[396];
 
     /// way of the shoulder blade forward, back or down: 10 deg.
-    pub const POSE_BLADE_MOVED: &Entry = &TABLE[393];
+    pub const POSE_BLADE_MOVED: &Entry = &TABLE[397];
 
     /// rise of the shoulder in a shrug: 15 deg.
-    pub const POSE_BLADE_RAISED: &Entry = &TABLE[394];
+    pub const POSE_BLADE_RAISED: &Entry = &TABLE[398];
 
     /// elbow of a pose called bent: 90 deg.
-    pub const POSE_ELBOW_BENT: &Entry = &TABLE[395];
+    pub const POSE_ELBOW_BENT: &Entry = &TABLE[399];
 
     /// elbow of a pose called folded: 130 deg.
-    pub const POSE_ELBOW_FOLDED: &Entry = &TABLE[396];
+    pub const POSE_ELBOW_FOLDED: &Entry = &TABLE[400];
 
     /// elbow of a pose called slightly bent: 20 deg.
-    pub const POSE_ELBOW_SOFT: &Entry = &TABLE[397];
+    pub const POSE_ELBOW_SOFT: &Entry = &TABLE[401];
 
     /// inward turn with the forearm on the belly: 70 deg.
-    pub const POSE_FOREARM_ON_BELLY: &Entry = &TABLE[398];
+    pub const POSE_FOREARM_ON_BELLY: &Entry = &TABLE[402];
 
     /// turn of the forearm when the palm faces up or down: 80 deg.
-    pub const POSE_PALM_TURNED: &Entry = &TABLE[399];
+    pub const POSE_PALM_TURNED: &Entry = &TABLE[403];
 
     /// lean of the trunk in a pose called bent forward: 60 deg.
-    pub const POSE_TRUNK_BENT: &Entry = &TABLE[400];
+    pub const POSE_TRUNK_BENT: &Entry = &TABLE[404];
 
     /// lean of the trunk in a pose called leaning: 20 deg.
-    pub const POSE_TRUNK_LEANING: &Entry = &TABLE[401];
+    pub const POSE_TRUNK_LEANING: &Entry = &TABLE[405];
 
     /// wrist of a pose with the hand bent: 50 deg.
-    pub const POSE_WRIST_BENT: &Entry = &TABLE[402];
+    pub const POSE_WRIST_BENT: &Entry = &TABLE[406];
 
     /// how far from 20, 45 or 90 degrees of abduction a position keeps its name: 10 deg.
-    pub const POSITION_NAMED_WITHIN: &Entry = &TABLE[403];
+    pub const POSITION_NAMED_WITHIN: &Entry = &TABLE[407];
 
     /// no active external rotation before active motion opens after teres minor repair: day 42.
-    pub const POSTERIOR_CUFF_ACTIVE: &Entry = &TABLE[404];
+    pub const POSTERIOR_CUFF_ACTIVE: &Entry = &TABLE[408];
 
     /// first day of passive internal rotation, cross-body motion and shoulder-blade squeezing after teres minor repair: day 42.
-    pub const POSTERIOR_CUFF_START: &Entry = &TABLE[405];
+    pub const POSTERIOR_CUFF_START: &Entry = &TABLE[409];
 
     /// raising the arm, full range: 180 deg.
-    pub const RANGE_ELEVATION_MOST: &Entry = &TABLE[406];
+    pub const RANGE_ELEVATION_MOST: &Entry = &TABLE[410];
 
     /// how far an elbow is drawn back in exercise: 20 (20 to 30) deg.
-    pub const RANGE_EXTENSION_DRAWN_BACK: &Entry = &TABLE[407];
+    pub const RANGE_EXTENSION_DRAWN_BACK: &Entry = &TABLE[411];
 
     /// moving the arm backward, full range: 50 deg.
-    pub const RANGE_EXTENSION_MOST: &Entry = &TABLE[408];
+    pub const RANGE_EXTENSION_MOST: &Entry = &TABLE[412];
 
     /// turning the arm outward, full range: 90 deg.
-    pub const RANGE_EXTERNAL_ROTATION_MOST: &Entry = &TABLE[409];
+    pub const RANGE_EXTERNAL_ROTATION_MOST: &Entry = &TABLE[413];
 
     /// bringing the arm across the chest, counted from straight ahead: 40 deg.
-    pub const RANGE_HORIZONTAL_ADDUCTION_MOST: &Entry = &TABLE[410];
+    pub const RANGE_HORIZONTAL_ADDUCTION_MOST: &Entry = &TABLE[414];
 
     /// turning the arm inward, full range in front of the body: 70 deg.
-    pub const RANGE_INTERNAL_ROTATION_MOST: &Entry = &TABLE[411];
+    pub const RANGE_INTERNAL_ROTATION_MOST: &Entry = &TABLE[415];
 
     /// highest reading grade of a text for patients: 6 (6 to 8).
-    pub const READING_GRADE_GREATEST: &Entry = &TABLE[412];
+    pub const READING_GRADE_GREATEST: &Entry = &TABLE[416];
 
     /// age in completed years above which a record is taken for a slip of the pen: 120 years.
-    pub const RECORD_AGE_GREATEST: &Entry = &TABLE[413];
+    pub const RECORD_AGE_GREATEST: &Entry = &TABLE[417];
 
     /// elevation or abduction beyond which a safe arc is taken for a slip of the pen: 180 deg.
-    pub const RECORD_ELEVATION_GREATEST: &Entry = &TABLE[414];
+    pub const RECORD_ELEVATION_GREATEST: &Entry = &TABLE[418];
 
     /// extension past the body beyond which a safe arc is taken for a slip of the pen: 90 deg.
-    pub const RECORD_EXTENSION_GREATEST: &Entry = &TABLE[415];
+    pub const RECORD_EXTENSION_GREATEST: &Entry = &TABLE[419];
 
     /// retraction below which the highest Patte grade is an unlikely pair: 10 mm.
-    pub const RECORD_HIGH_PATTE_RETRACTION: &Entry = &TABLE[416];
+    pub const RECORD_HIGH_PATTE_RETRACTION: &Entry = &TABLE[420];
 
     /// horizontal adduction beyond which a safe arc is taken for a slip of the pen: 150 deg.
-    pub const RECORD_HORIZONTAL_ADDUCTION_GREATEST: &Entry = &TABLE[417];
+    pub const RECORD_HORIZONTAL_ADDUCTION_GREATEST: &Entry = &TABLE[421];
 
     /// Patte grade from which a partial-thickness tear is an unlikely pair: 2.
-    pub const RECORD_PARTIAL_TEAR_PATTE: &Entry = &TABLE[418];
+    pub const RECORD_PARTIAL_TEAR_PATTE: &Entry = &TABLE[422];
 
     /// retraction from which a partial-thickness tear is an unlikely pair: 10 mm.
-    pub const RECORD_PARTIAL_TEAR_RETRACTION: &Entry = &TABLE[419];
+    pub const RECORD_PARTIAL_TEAR_RETRACTION: &Entry = &TABLE[423];
 
     /// external or internal rotation beyond which, either way, a safe arc is taken for a slip of the pen: 120 deg.
-    pub const RECORD_ROTATION_GREATEST: &Entry = &TABLE[420];
+    pub const RECORD_ROTATION_GREATEST: &Entry = &TABLE[424];
 
     /// bone density T-score beyond which, up or down, a record is taken for a slip of the pen: 8.
-    pub const RECORD_T_SCORE_GREATEST: &Entry = &TABLE[421];
+    pub const RECORD_T_SCORE_GREATEST: &Entry = &TABLE[425];
 
     /// tear size or retraction above which a record is taken for a slip of the pen: 100 mm.
-    pub const RECORD_TEAR_SIZE_GREATEST: &Entry = &TABLE[422];
+    pub const RECORD_TEAR_SIZE_GREATEST: &Entry = &TABLE[426];
 
     /// first day of contact and overhead sport after a capsular release alone: day 84.
-    pub const RELEASE_CONTACT_SPORT_START: &Entry = &TABLE[423];
+    pub const RELEASE_CONTACT_SPORT_START: &Entry = &TABLE[427];
 
     /// first day of desk work after a capsular release alone: day 14.
-    pub const RELEASE_DESK_START: &Entry = &TABLE[424];
+    pub const RELEASE_DESK_START: &Entry = &TABLE[428];
 
     /// first day of driving after a capsular release alone: day 14.
-    pub const RELEASE_DRIVE_START: &Entry = &TABLE[425];
+    pub const RELEASE_DRIVE_START: &Entry = &TABLE[429];
 
     /// first day of effort without movement and of a load in the hand after a capsular release alone: day 14.
-    pub const RELEASE_EFFORT_START: &Entry = &TABLE[426];
+    pub const RELEASE_EFFORT_START: &Entry = &TABLE[430];
 
     /// first day of manual work after a capsular release alone: day 42.
-    pub const RELEASE_MANUAL_START: &Entry = &TABLE[427];
+    pub const RELEASE_MANUAL_START: &Entry = &TABLE[431];
 
     /// full motion at once after a capsular release alone: day 0.
-    pub const RELEASE_MOTION_AT_ONCE: &Entry = &TABLE[428];
+    pub const RELEASE_MOTION_AT_ONCE: &Entry = &TABLE[432];
 
     /// latest first day of passive motion after a capsular release alone, whatever was found: day 0.
-    pub const RELEASE_PASSIVE_LATEST: &Entry = &TABLE[429];
+    pub const RELEASE_PASSIVE_LATEST: &Entry = &TABLE[433];
 
     /// first day of resistance after a capsular release alone: day 28.
-    pub const RELEASE_RESISTED_START: &Entry = &TABLE[430];
+    pub const RELEASE_RESISTED_START: &Entry = &TABLE[434];
 
     /// first day of the second hand load after a capsular release alone: day 42.
-    pub const RELEASE_SECOND_LOAD_START: &Entry = &TABLE[431];
+    pub const RELEASE_SECOND_LOAD_START: &Entry = &TABLE[435];
 
     /// first day without a sling after a capsular release alone: day 3.
-    pub const RELEASE_SLING_UNTIL: &Entry = &TABLE[432];
+    pub const RELEASE_SLING_UNTIL: &Entry = &TABLE[436];
 
     /// first day of sport after a capsular release alone: day 42.
-    pub const RELEASE_SPORT_START: &Entry = &TABLE[433];
+    pub const RELEASE_SPORT_START: &Entry = &TABLE[437];
 
     /// elevation allowed for sling, rest, washing, dressing and the hanging arm: 45 deg.
-    pub const RESTING_ELEVATION: &Entry = &TABLE[434];
+    pub const RESTING_ELEVATION: &Entry = &TABLE[438];
 
     /// internal rotation with the forearm on the belly: 70 deg.
-    pub const RESTING_INTERNAL_ROTATION: &Entry = &TABLE[435];
+    pub const RESTING_INTERNAL_ROTATION: &Entry = &TABLE[439];
 
     /// rings come off the operated side; the hand may swell: a statement.
-    pub const RINGS_OFF: &Entry = &TABLE[436];
+    pub const RINGS_OFF: &Entry = &TABLE[440];
 
     /// what the surgeon saw to be safe on the table caps every mode and position of that movement: a statement.
-    pub const SAFE_ARC_CAPS: &Entry = &TABLE[437];
+    pub const SAFE_ARC_CAPS: &Entry = &TABLE[441];
 
     /// elevation of the arm up to which the blade is taken to rest: 30 deg.
-    pub const SCAPULA_SETTING: &Entry = &TABLE[438];
+    pub const SCAPULA_SETTING: &Entry = &TABLE[442];
 
     /// upward turn of the blade for each degree of elevation beyond: 0.3333.
-    pub const SCAPULA_SHARE: &Entry = &TABLE[439];
+    pub const SCAPULA_SHARE: &Entry = &TABLE[443];
 
     /// plane of the shoulder blade, forward of the plane of the body: 35 (30 to 40) deg.
-    pub const SCAPULAR_PLANE_FORWARD: &Entry = &TABLE[440];
+    pub const SCAPULAR_PLANE_FORWARD: &Entry = &TABLE[444];
 
     /// load in the hand in the later strengthening weeks (10 lb), until the surgeon names a load: 4.54 kg.
-    pub const SECOND_HAND_LOAD: &Entry = &TABLE[441];
+    pub const SECOND_HAND_LOAD: &Entry = &TABLE[445];
 
     /// minutes of an exercise session: 10 (5 to 10) min.
-    pub const SESSION_MINUTES: &Entry = &TABLE[442];
+    pub const SESSION_MINUTES: &Entry = &TABLE[446];
 
     /// exercise sessions a day: 4 (3 to 4) per day.
-    pub const SESSIONS_A_DAY: &Entry = &TABLE[443];
+    pub const SESSIONS_A_DAY: &Entry = &TABLE[447];
 
     /// length of the shank: 0.246 of stature.
-    pub const SHANK_LENGTH: &Entry = &TABLE[444];
+    pub const SHANK_LENGTH: &Entry = &TABLE[448];
 
     /// part of the arm's weight that its own muscles are taken to carry while it is helped: 50 (0 to 100) %.
-    pub const SHARE_ASSISTED: &Entry = &TABLE[445];
+    pub const SHARE_ASSISTED: &Entry = &TABLE[449];
 
     /// center of the shoulder joint above the floor: 0.793 of stature.
-    pub const SHOULDER_CENTER_HEIGHT: &Entry = &TABLE[446];
+    pub const SHOULDER_CENTER_HEIGHT: &Entry = &TABLE[450];
 
     /// center of the shoulder joint from the middle of the body: 0.104 of stature.
-    pub const SHOULDER_HALF_BREADTH: &Entry = &TABLE[447];
+    pub const SHOULDER_HALF_BREADTH: &Entry = &TABLE[451];
 
     /// sleep on the back or half sitting with a pillow under the arm, or on the other side; not on the operated side: a statement.
-    pub const SLEEP_POSITION: &Entry = &TABLE[448];
+    pub const SLEEP_POSITION: &Entry = &TABLE[452];
 
     /// first day on which the sling is no longer worn at all times: day 42.
-    pub const SLING_ALWAYS_UNTIL: &Entry = &TABLE[449];
+    pub const SLING_ALWAYS_UNTIL: &Entry = &TABLE[453];
 
     /// the sling stays on at night: a statement.
-    pub const SLING_AT_NIGHT: &Entry = &TABLE[450];
+    pub const SLING_AT_NIGHT: &Entry = &TABLE[454];
 
     /// sling fit: elbow deep in the sling and near a right angle, wrist carried, not tight, skin looked at: a statement.
-    pub const SLING_FIT: &Entry = &TABLE[451];
+    pub const SLING_FIT: &Entry = &TABLE[455];
 
     /// when the sling comes off: washing, dressing and exercises: a statement.
-    pub const SLING_OFF_FOR: &Entry = &TABLE[452];
+    pub const SLING_OFF_FOR: &Entry = &TABLE[456];
 
     /// hours out of the sling on the first day of weaning: 1 h.
-    pub const SLING_WEANING_FIRST_HOURS: &Entry = &TABLE[453];
+    pub const SLING_WEANING_FIRST_HOURS: &Entry = &TABLE[457];
 
     /// hours added on each further day of weaning: 1 h.
-    pub const SLING_WEANING_MORE_EACH_DAY: &Entry = &TABLE[454];
+    pub const SLING_WEANING_MORE_EACH_DAY: &Entry = &TABLE[458];
 
     /// first day without a sling: day 56.
-    pub const SLING_WEANING_UNTIL: &Entry = &TABLE[455];
+    pub const SLING_WEANING_UNTIL: &Entry = &TABLE[459];
 
     /// age in completed years above which the surgeon is asked whether to go slower: 70 years.
-    pub const SLOWER_AGE_OVER: &Entry = &TABLE[456];
+    pub const SLOWER_AGE_OVER: &Entry = &TABLE[460];
 
     /// Goutallier grade of any recorded muscle from which the surgeon is asked whether to go slower: 3.
-    pub const SLOWER_INFILTRATION_FROM: &Entry = &TABLE[457];
+    pub const SLOWER_INFILTRATION_FROM: &Entry = &TABLE[461];
 
     /// findings for which most surveyed surgeons go slower: a statement.
-    pub const SLOWER_OPINION: &Entry = &TABLE[458];
+    pub const SLOWER_OPINION: &Entry = &TABLE[462];
 
     /// poor tissue, high tension, a partial repair or a revision is treated one class slower: a statement.
-    pub const SLOWER_PRINCIPLE: &Entry = &TABLE[459];
+    pub const SLOWER_PRINCIPLE: &Entry = &TABLE[463];
 
     /// Patte grade of retraction that asks the surgeon whether to go slower: 3.
-    pub const SLOWER_RETRACTION_GRADE: &Entry = &TABLE[460];
+    pub const SLOWER_RETRACTION_GRADE: &Entry = &TABLE[464];
 
     /// a tear under this is small: 10 mm.
-    pub const SMALL_TEAR_BELOW: &Entry = &TABLE[461];
+    pub const SMALL_TEAR_BELOW: &Entry = &TABLE[465];
 
     /// first day of weaning for a small tear, where the surgeon chooses it: day 28.
-    pub const SMALL_TEAR_SLING_UNTIL: &Entry = &TABLE[462];
+    pub const SMALL_TEAR_SLING_UNTIL: &Entry = &TABLE[466];
 
     /// first day without a sling for a small tear, where the surgeon chooses it: day 42.
-    pub const SMALL_TEAR_WEANING_UNTIL: &Entry = &TABLE[463];
+    pub const SMALL_TEAR_WEANING_UNTIL: &Entry = &TABLE[467];
 
     /// first day of sport drills: day 140.
-    pub const SPORT_DRILLS_START: &Entry = &TABLE[464];
+    pub const SPORT_DRILLS_START: &Entry = &TABLE[468];
 
     /// first day of sport, opened by the surgeon: day 182.
-    pub const SPORT_START: &Entry = &TABLE[465];
+    pub const SPORT_START: &Entry = &TABLE[469];
 
     /// first day of active motion, small and medium repairs: day 42.
-    pub const STAGED_ACTIVE_START: &Entry = &TABLE[466];
+    pub const STAGED_ACTIVE_START: &Entry = &TABLE[470];
 
     /// first day of active-assisted motion, small and medium repairs: day 28.
-    pub const STAGED_ASSISTED_START: &Entry = &TABLE[467];
+    pub const STAGED_ASSISTED_START: &Entry = &TABLE[471];
 
     /// first day of active-assisted motion upright; before it only lying on the back: day 35.
-    pub const STAGED_ASSISTED_UPRIGHT_START: &Entry = &TABLE[468];
+    pub const STAGED_ASSISTED_UPRIGHT_START: &Entry = &TABLE[472];
 
     /// first day of hand behind the back, extension past the body and cross-body motion: day 42.
-    pub const STAGED_BEHIND_THE_BACK_START: &Entry = &TABLE[469];
+    pub const STAGED_BEHIND_THE_BACK_START: &Entry = &TABLE[473];
 
     /// first day of gentle shoulder-blade exercises, arm supported: day 14.
-    pub const STAGED_BLADE_START: &Entry = &TABLE[470];
+    pub const STAGED_BLADE_START: &Entry = &TABLE[474];
 
     /// latest first day of passive elevation and external rotation after a small or medium repair, whatever was found: day 14.
-    pub const STAGED_ELEVATION_LATEST: &Entry = &TABLE[471];
+    pub const STAGED_ELEVATION_LATEST: &Entry = &TABLE[475];
 
     /// first day of a load in the hand: day 84.
-    pub const STAGED_HAND_LOAD_START: &Entry = &TABLE[472];
+    pub const STAGED_HAND_LOAD_START: &Entry = &TABLE[476];
 
     /// first day of effort without movement: day 49.
-    pub const STAGED_ISOMETRIC_START: &Entry = &TABLE[473];
+    pub const STAGED_ISOMETRIC_START: &Entry = &TABLE[477];
 
     /// first day of a load above the shoulder: day 140.
-    pub const STAGED_OVERHEAD_LOAD_START: &Entry = &TABLE[474];
+    pub const STAGED_OVERHEAD_LOAD_START: &Entry = &TABLE[478];
 
     /// highest passive elevation before active motion opens: 90 deg.
-    pub const STAGED_PASSIVE_ELEVATION: &Entry = &TABLE[475];
+    pub const STAGED_PASSIVE_ELEVATION: &Entry = &TABLE[479];
 
     /// widest passive external rotation before active motion opens: 20 deg.
-    pub const STAGED_PASSIVE_EXTERNAL_ROTATION: &Entry = &TABLE[476];
+    pub const STAGED_PASSIVE_EXTERNAL_ROTATION: &Entry = &TABLE[480];
 
     /// latest first day of every other passive movement after a small or medium repair, whatever was found: day 42.
-    pub const STAGED_PASSIVE_LATEST: &Entry = &TABLE[477];
+    pub const STAGED_PASSIVE_LATEST: &Entry = &TABLE[481];
 
     /// first day of passive motion, small and medium repairs: day 14.
-    pub const STAGED_PASSIVE_START: &Entry = &TABLE[478];
+    pub const STAGED_PASSIVE_START: &Entry = &TABLE[482];
 
     /// first day of resistance for shoulder and shoulder blade: day 84.
-    pub const STAGED_RESISTED_START: &Entry = &TABLE[479];
+    pub const STAGED_RESISTED_START: &Entry = &TABLE[483];
 
     /// gate of the return stage: day 140.
-    pub const STAGED_RETURN_GATE: &Entry = &TABLE[480];
+    pub const STAGED_RETURN_GATE: &Entry = &TABLE[484];
 
     /// first day of the second hand load: day 112.
-    pub const STAGED_SECOND_HAND_LOAD_START: &Entry = &TABLE[481];
+    pub const STAGED_SECOND_HAND_LOAD_START: &Entry = &TABLE[485];
 
     /// gate of the strengthening stage: day 84.
-    pub const STAGED_STRENGTHENING_GATE: &Entry = &TABLE[482];
+    pub const STAGED_STRENGTHENING_GATE: &Entry = &TABLE[486];
 
     /// first day of end-range stretch: day 84.
-    pub const STAGED_STRETCH_START: &Entry = &TABLE[483];
+    pub const STAGED_STRETCH_START: &Entry = &TABLE[487];
 
     /// first day of weight through the arm: day 84.
-    pub const STAGED_WEIGHT_THROUGH_ARM_START: &Entry = &TABLE[484];
+    pub const STAGED_WEIGHT_THROUGH_ARM_START: &Entry = &TABLE[488];
 
     /// least stature the model takes: 1000 mm.
-    pub const STATURE_LEAST: &Entry = &TABLE[485];
+    pub const STATURE_LEAST: &Entry = &TABLE[489];
 
     /// greatest stature the model takes: 2300 mm.
-    pub const STATURE_MOST: &Entry = &TABLE[486];
+    pub const STATURE_MOST: &Entry = &TABLE[490];
 
-    /// times the heaviest exercise of all days before, beyond which a step in load is told: 1.75.
-    pub const STEP_OF_LOAD: &Entry = &TABLE[487];
+    /// times the heaviest exercise of its kind of all days before, beyond which a step in load is told: 1.75.
+    pub const STEP_OF_LOAD: &Entry = &TABLE[491];
 
     /// part of the moment of the own straight arm held level that counts as reached from the start: 100 %.
-    pub const STEP_OF_LOAD_FLOOR: &Entry = &TABLE[488];
+    pub const STEP_OF_LOAD_FLOOR: &Entry = &TABLE[492];
 
     /// stick-assisted elevation is given without a measured value for infraspinatus: a statement.
-    pub const STICK_ELEVATION_EXCEPTION: &Entry = &TABLE[489];
+    pub const STICK_ELEVATION_EXCEPTION: &Entry = &TABLE[493];
 
     /// stick-assisted external rotation is given without a measured value for infraspinatus: a statement.
-    pub const STICK_EXTERNAL_ROTATION_EXCEPTION: &Entry = &TABLE[490];
+    pub const STICK_EXTERNAL_ROTATION_EXCEPTION: &Entry = &TABLE[494];
 
     /// shoulders called stiff by the clinician at 16 to 24 weeks: 3.3 %.
-    pub const STIFF_CLINICIAN_HALF_YEAR: &Entry = &TABLE[491];
+    pub const STIFF_CLINICIAN_HALF_YEAR: &Entry = &TABLE[495];
 
     /// shoulders called stiff by the clinician at one year: 1.6 %.
-    pub const STIFF_CLINICIAN_ONE_YEAR: &Entry = &TABLE[492];
+    pub const STIFF_CLINICIAN_ONE_YEAR: &Entry = &TABLE[496];
 
     /// shoulders called stiff by the clinician at 12 weeks: 7.3 %.
-    pub const STIFF_CLINICIAN_TWELVE_WEEKS: &Entry = &TABLE[493];
+    pub const STIFF_CLINICIAN_TWELVE_WEEKS: &Entry = &TABLE[497];
 
     /// passive elevation below which a shoulder counts as stiff at 6 to 8 weeks, together with external rotation: 100 deg.
-    pub const STIFF_EARLY_ELEVATION: &Entry = &TABLE[494];
+    pub const STIFF_EARLY_ELEVATION: &Entry = &TABLE[498];
 
     /// passive external rotation below which a shoulder counts as stiff at 6 to 8 weeks, together with elevation: 30 deg.
-    pub const STIFF_EARLY_EXTERNAL_ROTATION: &Entry = &TABLE[495];
+    pub const STIFF_EARLY_EXTERNAL_ROTATION: &Entry = &TABLE[499];
 
     /// shoulders stiff at 6 to 8 weeks by that definition: 23 %.
-    pub const STIFF_EARLY_RATE: &Entry = &TABLE[496];
+    pub const STIFF_EARLY_RATE: &Entry = &TABLE[500];
 
     /// forward elevation below which a shoulder counts as stiff at 90 days: 100 deg.
-    pub const STIFF_NINETY_DAYS_ELEVATION: &Entry = &TABLE[497];
+    pub const STIFF_NINETY_DAYS_ELEVATION: &Entry = &TABLE[501];
 
     /// external rotation at the side below which a shoulder counts as stiff at 90 days: 10 deg.
-    pub const STIFF_NINETY_DAYS_EXTERNAL_ROTATION: &Entry = &TABLE[498];
+    pub const STIFF_NINETY_DAYS_EXTERNAL_ROTATION: &Entry = &TABLE[502];
 
     /// external rotation at 90 abduction below which a shoulder counts as stiff at 90 days: 30 deg.
-    pub const STIFF_NINETY_DAYS_EXTERNAL_ROTATION_AT_90: &Entry = &TABLE[499];
+    pub const STIFF_NINETY_DAYS_EXTERNAL_ROTATION_AT_90: &Entry = &TABLE[503];
 
     /// day from which passive motion may be opened where the surgeon names a loosening for a stiff shoulder: day 1.
-    pub const STIFF_PASSIVE_FROM: &Entry = &TABLE[500];
+    pub const STIFF_PASSIVE_FROM: &Entry = &TABLE[504];
 
     /// passive flexion below which a shoulder counts as stiff at three months; either is enough: 120 deg.
-    pub const STIFF_THREE_MONTHS_ELEVATION: &Entry = &TABLE[501];
+    pub const STIFF_THREE_MONTHS_ELEVATION: &Entry = &TABLE[505];
 
     /// external rotation at the side below which a shoulder counts as stiff at three months; either is enough: 30 deg.
-    pub const STIFF_THREE_MONTHS_EXTERNAL_ROTATION: &Entry = &TABLE[502];
+    pub const STIFF_THREE_MONTHS_EXTERNAL_ROTATION: &Entry = &TABLE[506];
 
     /// shoulders stiff at three months by that definition: 14.2 %.
-    pub const STIFF_THREE_MONTHS_RATE: &Entry = &TABLE[503];
+    pub const STIFF_THREE_MONTHS_RATE: &Entry = &TABLE[507];
 
     /// shoulders with moderate or severe stiffness at three months in the study of early pain: 36.1 %.
-    pub const STIFF_THREE_MONTHS_RATE_EARLY_PAIN: &Entry = &TABLE[504];
+    pub const STIFF_THREE_MONTHS_RATE_EARLY_PAIN: &Entry = &TABLE[508];
 
     /// shoulders stiff at three months in the study of synovitis: 11 %.
-    pub const STIFF_THREE_MONTHS_RATE_SYNOVITIS: &Entry = &TABLE[505];
+    pub const STIFF_THREE_MONTHS_RATE_SYNOVITIS: &Entry = &TABLE[509];
 
     /// stiffness is the one finding for which most surveyed surgeons go faster: a statement.
-    pub const STIFFNESS_OPINION: &Entry = &TABLE[506];
+    pub const STIFFNESS_OPINION: &Entry = &TABLE[510];
 
     /// first day of active internal rotation, hand behind the back, active extension and shoulder-blade exercises after subscapularis repair: day 42.
-    pub const SUBSCAPULARIS_ACTIVE_START: &Entry = &TABLE[507];
+    pub const SUBSCAPULARIS_ACTIVE_START: &Entry = &TABLE[511];
 
     /// external rotation at the first step, complete or open: 30 deg.
-    pub const SUBSCAPULARIS_COMPLETE_FIRST: &Entry = &TABLE[508];
+    pub const SUBSCAPULARIS_COMPLETE_FIRST: &Entry = &TABLE[512];
 
     /// external rotation at the last step, complete or open: 90 deg.
-    pub const SUBSCAPULARIS_COMPLETE_FOURTH: &Entry = &TABLE[509];
+    pub const SUBSCAPULARIS_COMPLETE_FOURTH: &Entry = &TABLE[513];
 
     /// external rotation at the second step, complete or open: 45 deg.
-    pub const SUBSCAPULARIS_COMPLETE_SECOND: &Entry = &TABLE[510];
+    pub const SUBSCAPULARIS_COMPLETE_SECOND: &Entry = &TABLE[514];
 
     /// external rotation at the third step, complete or open: 60 deg.
-    pub const SUBSCAPULARIS_COMPLETE_THIRD: &Entry = &TABLE[511];
+    pub const SUBSCAPULARIS_COMPLETE_THIRD: &Entry = &TABLE[515];
 
     /// first step day of external rotation after subscapularis repair: day 28.
-    pub const SUBSCAPULARIS_FIRST_STEP: &Entry = &TABLE[512];
+    pub const SUBSCAPULARIS_FIRST_STEP: &Entry = &TABLE[516];
 
     /// fourth step day of external rotation after complete or open subscapularis repair: day 70.
-    pub const SUBSCAPULARIS_FOURTH_STEP: &Entry = &TABLE[513];
+    pub const SUBSCAPULARIS_FOURTH_STEP: &Entry = &TABLE[517];
 
     /// last step day of external rotation after complete or open subscapularis repair: day 84.
-    pub const SUBSCAPULARIS_LAST_STEP: &Entry = &TABLE[514];
+    pub const SUBSCAPULARIS_LAST_STEP: &Entry = &TABLE[518];
 
     /// the later day a surgeon may choose: day 84.
-    pub const SUBSCAPULARIS_RESISTED_LATER: &Entry = &TABLE[515];
+    pub const SUBSCAPULARIS_RESISTED_LATER: &Entry = &TABLE[519];
 
     /// first day of effort or resistance in internal rotation after subscapularis repair: day 56.
-    pub const SUBSCAPULARIS_RESISTED_START: &Entry = &TABLE[516];
+    pub const SUBSCAPULARIS_RESISTED_START: &Entry = &TABLE[520];
 
     /// second step day of external rotation after subscapularis repair: day 42.
-    pub const SUBSCAPULARIS_SECOND_STEP: &Entry = &TABLE[517];
+    pub const SUBSCAPULARIS_SECOND_STEP: &Entry = &TABLE[521];
 
     /// external rotation while a subscapularis repair is fresh: 0 deg.
-    pub const SUBSCAPULARIS_SHUT: &Entry = &TABLE[518];
+    pub const SUBSCAPULARIS_SHUT: &Entry = &TABLE[522];
 
     /// third step day of external rotation after subscapularis repair: day 56.
-    pub const SUBSCAPULARIS_THIRD_STEP: &Entry = &TABLE[519];
+    pub const SUBSCAPULARIS_THIRD_STEP: &Entry = &TABLE[523];
 
     /// external rotation at the first step, upper part, arthroscopic: 45 deg.
-    pub const SUBSCAPULARIS_UPPER_FIRST: &Entry = &TABLE[520];
+    pub const SUBSCAPULARIS_UPPER_FIRST: &Entry = &TABLE[524];
 
     /// external rotation at the second step, upper part, arthroscopic: 90 deg.
-    pub const SUBSCAPULARIS_UPPER_SECOND: &Entry = &TABLE[521];
+    pub const SUBSCAPULARIS_UPPER_SECOND: &Entry = &TABLE[525];
 
     /// same day: swollen arm, or swollen or tender calf: a statement.
-    pub const SWELLING_SAME_DAY: &Entry = &TABLE[522];
+    pub const SWELLING_SAME_DAY: &Entry = &TABLE[526];
 
     /// height of a table's top above the hips of who sits at it: 0.08 of stature.
-    pub const TABLE_ABOVE_HIPS: &Entry = &TABLE[523];
+    pub const TABLE_ABOVE_HIPS: &Entry = &TABLE[527];
 
     /// turning outward with the forearm on a table is given without a measured value, where the other arm cannot drive a stick: a statement.
-    pub const TABLE_EXTERNAL_ROTATION_EXCEPTION: &Entry = &TABLE[524];
+    pub const TABLE_EXTERNAL_ROTATION_EXCEPTION: &Entry = &TABLE[528];
 
     /// elevation with the forearm resting on a table in front: 40 deg.
-    pub const TABLE_SLIDE_START: &Entry = &TABLE[525];
+    pub const TABLE_SLIDE_START: &Entry = &TABLE[529];
 
     /// minutes until pain tablets work: 30 (30 to 60) min.
-    pub const TABLET_EFFECT_FROM: &Entry = &TABLE[526];
+    pub const TABLET_EFFECT_FROM: &Entry = &TABLE[530];
 
     /// greatest tear dimension from which a tear is treated as large: 30 mm.
-    pub const TEAR_CLASS_LARGE_FROM: &Entry = &TABLE[527];
+    pub const TEAR_CLASS_LARGE_FROM: &Entry = &TABLE[531];
 
     /// greatest tear dimension above which a tear is of the largest class; the size itself is not: 50 mm.
-    pub const TEAR_CLASS_MASSIVE_ABOVE: &Entry = &TABLE[528];
+    pub const TEAR_CLASS_MASSIVE_ABOVE: &Entry = &TABLE[532];
 
     /// greatest tear dimension below which a tear is of the smallest class: 10 mm.
-    pub const TEAR_CLASS_SMALL_BELOW: &Entry = &TABLE[529];
+    pub const TEAR_CLASS_SMALL_BELOW: &Entry = &TABLE[533];
 
     /// a tenotomy is treated as a tenodesis at the start: a statement.
-    pub const TENOTOMY_AS_TENODESIS: &Entry = &TABLE[530];
+    pub const TENOTOMY_AS_TENODESIS: &Entry = &TABLE[534];
 
     /// resistance at the elbow after tenotomy, where the surgeon chooses early use: day 42.
-    pub const TENOTOMY_EARLY_RESISTED: &Entry = &TABLE[531];
+    pub const TENOTOMY_EARLY_RESISTED: &Entry = &TABLE[535];
 
     /// length of the thigh: 0.245 of stature.
-    pub const THIGH_LENGTH: &Entry = &TABLE[532];
+    pub const THIGH_LENGTH: &Entry = &TABLE[536];
 
     /// height of the top of the thigh above the floor: 0.465 of stature.
-    pub const THIGH_TOP_HEIGHT: &Entry = &TABLE[533];
+    pub const THIGH_TOP_HEIGHT: &Entry = &TABLE[537];
 
     /// total loss of motion before surgery, smallest group, upper end: 20 (0 to 20) deg.
-    pub const TOTAL_DEFICIT_FIRST_GROUP: &Entry = &TABLE[534];
+    pub const TOTAL_DEFICIT_FIRST_GROUP: &Entry = &TABLE[538];
 
     /// total loss of motion before surgery, middle group, upper end: 70 (25 to 70) deg.
-    pub const TOTAL_DEFICIT_SECOND_GROUP: &Entry = &TABLE[535];
+    pub const TOTAL_DEFICIT_SECOND_GROUP: &Entry = &TABLE[539];
 
     /// elevation up to which the outward turn is told: 160 deg.
-    pub const TURN_TOLD_UNTIL: &Entry = &TABLE[536];
+    pub const TURN_TOLD_UNTIL: &Entry = &TABLE[540];
+
+    /// external rotation at the side at which the forearm has gone a fifth of the way from straight ahead to the side: 18 deg.
+    pub const TURNED_OUT_A_FIFTH: &Entry = &TABLE[541];
+
+    /// external rotation at the side at which the forearm has gone a sixth of the way from straight ahead to the side: 15 deg.
+    pub const TURNED_OUT_A_SIXTH: &Entry = &TABLE[542];
 
     /// external rotation at the side at which the forearm has gone a third of the way from straight ahead to the side: 30 deg.
-    pub const TURNED_OUT_A_THIRD: &Entry = &TABLE[537];
+    pub const TURNED_OUT_A_THIRD: &Entry = &TABLE[543];
 
     /// external rotation at the side at which the forearm has gone half of the way from straight ahead to the side: 45 deg.
-    pub const TURNED_OUT_HALF: &Entry = &TABLE[538];
+    pub const TURNED_OUT_HALF: &Entry = &TABLE[544];
 
     /// external rotation at the side at which the forearm points straight to the side: 90 deg.
-    pub const TURNED_OUT_TO_THE_SIDE: &Entry = &TABLE[539];
+    pub const TURNED_OUT_TO_THE_SIDE: &Entry = &TABLE[545];
 
     /// external rotation at the side at which the forearm has gone two thirds of the way from straight ahead to the side: 60 deg.
-    pub const TURNED_OUT_TWO_THIRDS: &Entry = &TABLE[540];
+    pub const TURNED_OUT_TWO_THIRDS: &Entry = &TABLE[546];
 
     /// center of mass of the upper arm from its upper joint, cadaver table: 0.436 of segment.
-    pub const UPPER_ARM_CENTER_CADAVER: &Entry = &TABLE[541];
+    pub const UPPER_ARM_CENTER_CADAVER: &Entry = &TABLE[547];
 
     /// center of mass of the upper arm from its upper joint, men: 0.5772 of segment.
-    pub const UPPER_ARM_CENTER_MEN: &Entry = &TABLE[542];
+    pub const UPPER_ARM_CENTER_MEN: &Entry = &TABLE[548];
 
     /// center of mass of the upper arm from its upper joint, women: 0.5754 of segment.
-    pub const UPPER_ARM_CENTER_WOMEN: &Entry = &TABLE[543];
+    pub const UPPER_ARM_CENTER_WOMEN: &Entry = &TABLE[549];
 
     /// radius of gyration of the upper arm about its center of mass, cadaver table: 0.322 of segment.
-    pub const UPPER_ARM_GYRATION_CADAVER: &Entry = &TABLE[544];
+    pub const UPPER_ARM_GYRATION_CADAVER: &Entry = &TABLE[550];
 
     /// radius of gyration of the upper arm about a transverse axis through its center of mass, men: 0.269 of segment.
-    pub const UPPER_ARM_GYRATION_MEN: &Entry = &TABLE[545];
+    pub const UPPER_ARM_GYRATION_MEN: &Entry = &TABLE[551];
 
     /// radius of gyration of the upper arm about a transverse axis through its center of mass, women: 0.26 of segment.
-    pub const UPPER_ARM_GYRATION_WOMEN: &Entry = &TABLE[546];
+    pub const UPPER_ARM_GYRATION_WOMEN: &Entry = &TABLE[552];
 
     /// length of the upper arm: 0.186 of stature.
-    pub const UPPER_ARM_LENGTH: &Entry = &TABLE[547];
+    pub const UPPER_ARM_LENGTH: &Entry = &TABLE[553];
 
     /// mass of the upper arm, cadaver table: 0.028 of body mass.
-    pub const UPPER_ARM_MASS_CADAVER: &Entry = &TABLE[548];
+    pub const UPPER_ARM_MASS_CADAVER: &Entry = &TABLE[554];
 
     /// mass of the upper arm, men: 0.0271 of body mass.
-    pub const UPPER_ARM_MASS_MEN: &Entry = &TABLE[549];
+    pub const UPPER_ARM_MASS_MEN: &Entry = &TABLE[555];
 
     /// mass of the upper arm, women: 0.0255 of body mass.
-    pub const UPPER_ARM_MASS_WOMEN: &Entry = &TABLE[550];
+    pub const UPPER_ARM_MASS_WOMEN: &Entry = &TABLE[556];
 
     /// a tear over this is very large: 50 mm.
-    pub const VERY_LARGE_ABOVE: &Entry = &TABLE[551];
+    pub const VERY_LARGE_ABOVE: &Entry = &TABLE[557];
 
     /// same day: vomiting that goes on, no urine: a statement.
-    pub const VOMITING_URINE_SAME_DAY: &Entry = &TABLE[552];
+    pub const VOMITING_URINE_SAME_DAY: &Entry = &TABLE[558];
+
+    /// kilograms to which a weight is rounded that is proposed in between two loads: 0.5 kg.
+    pub const WEIGHT_IN_BETWEEN: &Entry = &TABLE[559];
 
     /// weight through one arm in rising from a chair with both hands, estimated: 15 kg.
-    pub const WEIGHT_THROUGH_ARM_CHAIR_RISE: &Entry = &TABLE[553];
+    pub const WEIGHT_THROUGH_ARM_CHAIR_RISE: &Entry = &TABLE[560];
 
     /// weight through one arm in a push-up on the toes, estimated: 30 kg.
-    pub const WEIGHT_THROUGH_ARM_FLOOR_PUSH: &Entry = &TABLE[554];
+    pub const WEIGHT_THROUGH_ARM_FLOOR_PUSH: &Entry = &TABLE[561];
 
     /// weight through one arm in a push-up on the knees, estimated: 20 kg.
-    pub const WEIGHT_THROUGH_ARM_KNEELING_PUSH: &Entry = &TABLE[555];
+    pub const WEIGHT_THROUGH_ARM_KNEELING_PUSH: &Entry = &TABLE[562];
 
     /// weight through one arm in leaning lightly on a hand or an elbow, estimated: 5 kg.
-    pub const WEIGHT_THROUGH_ARM_LEAN: &Entry = &TABLE[556];
+    pub const WEIGHT_THROUGH_ARM_LEAN: &Entry = &TABLE[563];
 
     /// weight through one arm in lying on that side, estimated: 12 kg.
-    pub const WEIGHT_THROUGH_ARM_LYING_ON: &Entry = &TABLE[557];
+    pub const WEIGHT_THROUGH_ARM_LYING_ON: &Entry = &TABLE[564];
 
     /// weight through one arm in a push-up at the wall, estimated: 10 kg.
-    pub const WEIGHT_THROUGH_ARM_WALL_PUSH: &Entry = &TABLE[558];
+    pub const WEIGHT_THROUGH_ARM_WALL_PUSH: &Entry = &TABLE[565];
 
     /// work on a ladder: not before overhead load and weight through the arm are both open: a statement.
-    pub const WORK_ON_A_LADDER: &Entry = &TABLE[559];
+    pub const WORK_ON_A_LADDER: &Entry = &TABLE[566];
 
     /// work with the other hand alone: from the day of desk work with the sling on: a statement.
-    pub const WORK_WITH_ONE_HAND: &Entry = &TABLE[560];
+    pub const WORK_WITH_ONE_HAND: &Entry = &TABLE[567];
 
     /// first day on which the wound may be wet without a watertight cover, once healed: day 10.
-    pub const WOUND_DRY_UNTIL: &Entry = &TABLE[561];
+    pub const WOUND_DRY_UNTIL: &Entry = &TABLE[568];
 
     /// same day: spreading redness, pus, heat, swelling or opening of the wound, a stain past the edge of the dressing: a statement.
-    pub const WOUND_SIGNS_SAME_DAY: &Entry = &TABLE[562];
+    pub const WOUND_SIGNS_SAME_DAY: &Entry = &TABLE[569];
 
     /// first day of the wound visit: day 10.
-    pub const WOUND_VISIT_FROM: &Entry = &TABLE[563];
+    pub const WOUND_VISIT_FROM: &Entry = &TABLE[570];
 
     /// last day of the wound visit: day 14.
-    pub const WOUND_VISIT_UNTIL: &Entry = &TABLE[564];
+    pub const WOUND_VISIT_UNTIL: &Entry = &TABLE[571];
 }

@@ -36,6 +36,8 @@ units! {
     Days = "days",
     /// Degrees of an angle.
     Degrees = "deg",
+    /// Degrees a second.
+    DegreesPerSecond = "deg/s",
     /// Kilograms.
     Kilograms = "kg",
     /// Millimeters.

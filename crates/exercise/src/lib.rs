@@ -28,7 +28,7 @@ pub use body::Posture;
 pub use catalogue::{Catalogue, read};
 pub use demand::{Amount, Demand};
 pub use entry::{Dose, Entry, Resting};
-pub use load::{Beyond, Load, NoLoad, Whose};
+pub use load::{Beyond, Holder, Load, NoLoad, Whose};
 pub use muscle::{ActivityClass, Measured, MuscleActivity};
 pub use pose::{Hold, Positions};
 pub use pose_words::{BladeHold, Elbow, Forearm, Other, Path, Trunk, Turn, UpperArm, Weight, Wrist};

@@ -4,7 +4,7 @@ use body::{Angle, Moment, Moments, Person, Pose, SegmentTable, Spread};
 use evidence::ids;
 use quantity::{Degrees, Kilograms};
 
-use crate::{Amount, Demand, Entry, Equipment, Kind, Purpose, Weight};
+use crate::{Amount, Demand, Elbow, Entry, Equipment, Kind, Purpose, UpperArm, Weight};
 
 /// The load of an exercise, as far as gravity tells it.
 #[derive(Debug, Clone, PartialEq)]
@@ -17,8 +17,6 @@ pub struct Load {
     pub weight: Weight,
     /// What is held in the hand.
     pub held: Option<Kilograms>,
-    /// What asks something of the shoulder that gravity does not tell.
-    pub beyond: Vec<Beyond>,
 }
 
 /// By one table of segments.
@@ -57,6 +55,24 @@ pub enum NoLoad {
     NoTable,
     /// A weight is held and the body mass is not known, so it can't be compared with the arm's own weight.
     MassUnknown,
+    /// What it asks of the shoulder is not, or not mainly, the work of gravity: see [`Entry::beyond_gravity`].
+    NotGravity,
+}
+
+body::words! {
+    /// What holds the weight of an arm.
+    Holder {
+        /// The arm's own muscles.
+        Own = "own",
+        /// The arm's own muscles, of the forearm only.
+        Forearm = "forearm",
+        /// Partly the arm's own muscles.
+        Shared = "shared",
+        /// The other arm, a bed, a table, a wall, the sling, a therapist.
+        Carried = "carried",
+        /// Nothing: the arm hangs loose.
+        Hanging = "hanging",
+    }
 }
 
 /// Whose arm: somebody known, or anybody.
@@ -95,7 +111,7 @@ impl Entry {
     /// it. It is an outer moment, not the tension of a tendon: muscle activity is to be read beside it.
     ///
     /// # Errors
-    /// No poses, or a weight in the hand and no body mass.
+    /// No poses, something asked that gravity does not tell, or a weight in the hand and no body mass.
     ///
     /// # Source
     /// [`Moments`]; `share-assisted` (own choice).
@@ -108,6 +124,10 @@ impl Entry {
         let is_weighed = matches!(self.kind, Kind::Exercise | Kind::Test);
         let positions = self.positions.filter(|_| is_weighed).ok_or(NoLoad::NotAnExercise)?;
         let (start, end) = self.poses(reach).ok_or(NoLoad::NotAnExercise)?;
+        // A number of its gravity alone would put a push-up beside an arm that lies on a table.
+        if !self.beyond_gravity().is_empty() {
+            return Err(NoLoad::NotGravity);
+        }
         let held = held.filter(|held| *held > Kilograms::whole(0));
         let (person, tables) = match whose {
             Whose::Known { person, tables } => (person, tables),
@@ -137,7 +157,19 @@ impl Entry {
             elevation: Pose::between(&start, &end, peak.at).operated.shoulder.elevation,
             weight: positions.weight,
             held,
-            beyond: self.beyond_gravity(),
+        })
+    }
+
+    /// What holds the arm's weight; `None` where gravity is not what the arm works against, or there are no poses.
+    pub fn holder(&self) -> Option<Holder> {
+        let positions = self.positions.filter(|_| self.beyond_gravity().is_empty())?;
+        Some(match positions.weight {
+            Weight::Own => Holder::Own,
+            Weight::Forearm => Holder::Forearm,
+            Weight::Shared => Holder::Shared,
+            // Nothing lies under the arm of somebody who bends forward.
+            Weight::Carried if self.posture == body::Posture::BentForward => Holder::Hanging,
+            Weight::Carried => Holder::Carried,
         })
     }
 
@@ -164,8 +196,8 @@ impl Entry {
         }
         let hangs = self.positions.is_some_and(|positions| {
             positions.start == positions.end
-                && positions.end.upper_arm == crate::UpperArm::Hanging
-                && positions.end.elbow == crate::Elbow::Straight
+                && positions.end.upper_arm == UpperArm::Hanging
+                && positions.end.elbow == Elbow::Straight
         });
         if hangs && self.heaviest_held().is_some() {
             beyond.push(Beyond::Pull);

@@ -50,6 +50,18 @@ pub enum Command {
         after_help = CAUTIONS
     )]
     Angles(Angles),
+    /// Measure an exercise from the sensors of a phone on the arm: repetitions, angles, direction, and whether it can be told
+    #[command(
+        before_help = "Examples:\n  mendarc measure set.csv --exercise supine-elevation --side right\n  mendarc measure set.csv --exercise pendulum --side left --arm-length-cm 66 --json\n  mendarc measure set.csv --exercise stick-external-rotation --side right --limit-deg 30 --plot set.svg\n\nThe first line is t_s,ax_m_s2,ay_m_s2,az_m_s2,wx_rad_s,wy_rad_s,wz_rad_s; each line after it is one\nreading: seconds, specific force (at rest the axis that points up reads +9.81), angular rate.",
+        after_help = CAUTIONS
+    )]
+    Measure(Measure),
+    /// Say where up is at every row of a recording, in the axes of the phone
+    #[command(
+        before_help = "Examples:\n  mendarc tilt set.csv\n  mendarc tilt set.csv --offline --json",
+        after_help = CAUTIONS
+    )]
+    Tilt(Tilt),
     /// Put the exercises in the order of what they ask the shoulder to hold against gravity
     #[command(
         before_help = "Examples:\n  mendarc ladder record.toml\n  mendarc ladder --stature-cm 175 --mass-kg 80 --sex male",
@@ -182,6 +194,62 @@ pub struct Angles {
     /// Whose arm; a left arm's raw data are mirrored
     #[arg(long)]
     pub side: Option<SideWord>,
+    /// Print one JSON document
+    #[arg(long)]
+    pub json: bool,
+}
+
+#[derive(Debug, Args)]
+pub struct Measure {
+    /// The recording
+    #[arg(value_name = "RECORDING")]
+    pub recording: PathBuf,
+    /// The exercise, by its id
+    #[arg(long, value_name = "ID")]
+    pub exercise: String,
+    /// Whose arm
+    #[arg(long)]
+    pub side: SideWord,
+    /// Where the phone is: wrist, forearm, upper-arm or hand
+    #[arg(long, value_name = "PLACE")]
+    pub worn: Option<String>,
+    /// The axis of the sensor along the limb: x, y or z
+    #[arg(long, value_name = "AXIS", default_value = "y")]
+    pub axis: String,
+    /// From the shoulder to the middle of the hand, in centimeters
+    #[arg(long, value_name = "N", allow_hyphen_values = true)]
+    pub arm_length_cm: Option<String>,
+    /// The angle that must not be passed, in degrees
+    #[arg(long, value_name = "N", allow_hyphen_values = true)]
+    pub limit_deg: Option<String>,
+    /// The operative record: whether the exercise is allowed on the day is looked up
+    #[arg(long, value_name = "RECORD", requires = "on")]
+    pub record: Option<PathBuf>,
+    /// The day of the recording
+    #[arg(long, value_name = "DATE", requires = "record")]
+    pub on: Option<String>,
+    /// The surgeon's settings
+    #[arg(long, value_name = "FILE", requires = "record")]
+    pub settings: Option<PathBuf>,
+    /// Which stages the surgeon has opened
+    #[arg(long, value_name = "FILE", requires = "record")]
+    pub opened: Option<PathBuf>,
+    /// Print one JSON document
+    #[arg(long)]
+    pub json: bool,
+    /// Draw the angle with the repetitions marked, as SVG
+    #[arg(long, value_name = "FILE")]
+    pub plot: Option<PathBuf>,
+}
+
+#[derive(Debug, Args)]
+pub struct Tilt {
+    /// The recording
+    #[arg(value_name = "RECORDING")]
+    pub recording: PathBuf,
+    /// With what came later, instead of as it was known at the time
+    #[arg(long)]
+    pub offline: bool,
     /// Print one JSON document
     #[arg(long)]
     pub json: bool,

@@ -9,6 +9,7 @@ pub const FILES: &[(&str, &str)] = &[
     ("explanations/settings.toml", include_str!("../../../explanations/settings.toml")),
     ("explanations/protocol.toml", include_str!("../../../explanations/protocol.toml")),
     ("explanations/exercise.toml", include_str!("../../../explanations/exercise.toml")),
+    ("explanations/measure.toml", include_str!("../../../explanations/measure.toml")),
     ("explanations/command.toml", include_str!("../../../explanations/command.toml")),
 ];
 

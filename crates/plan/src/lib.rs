@@ -19,8 +19,9 @@ pub use cell::{Allowed, Bound, Cell};
 pub use change::Change;
 pub use grid::{Grid, LaneId, Plan, RuleSet};
 pub use prescription::{
-    Criterion, Dropped, ExerciseLine, FirstAllowed, GoalLine, Index, LimitRow, NotBefore, Prescription, ProtocolUsed,
-    Question, QuestionChange, Replacement, ReturnLine, SlingLine, SpanOfDays, StageLine, Today, TodayBasis, VisitLine,
+    Criterion, Dropped, ExerciseLine, FirstAllowed, GoBack, GoalLine, Index, LimitRow, NotBefore, Prescription,
+    ProtocolUsed, Question, QuestionChange, Replacement, ReturnLine, SlingLine, SpanOfDays, StageLine, Today,
+    TodayBasis, VisitLine,
 };
 pub use reason::{Reason, RecordPlace};
 pub use sling::{SlingPosition, Wear};

@@ -42,6 +42,8 @@ pub struct Prescription {
     pub outside_the_proof: Vec<String>,
     /// Holds and go-backs, in words.
     pub moved: Vec<String>,
+    /// Go-backs, in order of their days.
+    pub go_backs: Vec<GoBack>,
     /// The day that was asked for.
     pub today: Option<Today>,
 }
@@ -72,12 +74,45 @@ pub struct StageLine {
     pub from_day: PostoperativeDay,
     /// The gate as a date.
     pub from: Date,
-    /// Whether the surgeon has opened it.
+    /// Whether the surgeon has opened it for that gate: an opening counts only up to the next go-back that closes it.
     pub opened: bool,
+    /// Where it is opened now and a go-back ahead closes it again: the day of that go-back.
+    pub closes_again: Option<(PostoperativeDay, Date)>,
     /// What is looked at before it is opened.
     pub criteria: Vec<Criterion>,
     /// Why the gate is where it is.
     pub reasons: Vec<Reason>,
+}
+
+/// A day from which the plan goes back to a stage.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct GoBack {
+    /// The stage.
+    pub stage: String,
+    /// The day.
+    pub day: PostoperativeDay,
+    /// The day as a date.
+    pub date: Date,
+}
+
+impl StageLine {
+    /// Whether what the surgeon has signed opens it on a day, go-backs that lie ahead included.
+    pub fn is_open_on(&self, day: PostoperativeDay) -> bool {
+        self.opened || self.closes_again.is_some_and(|(closes, _)| day < closes)
+    }
+}
+
+impl Prescription {
+    /// Whether the stage of a run of days, and each before it, is open on its first day as far as is signed.
+    pub fn is_open(&self, span: &SpanOfDays) -> bool {
+        let place = self.stages.iter().position(|stage| stage.id == span.stage);
+        place.is_some_and(|place| self.stages[..=place].iter().all(|stage| stage.is_open_on(span.from_day)))
+    }
+
+    /// The first go-back after a day.
+    pub fn next_go_back(&self, after: Date) -> Option<&GoBack> {
+        self.go_backs.iter().find(|back| back.date > after)
+    }
 }
 
 /// Something looked at before a stage is opened.

@@ -5,7 +5,7 @@ use document::nearest;
 use exercise::Catalogue;
 use jiff::civil::Date;
 use operative::{Facts, Record, facts};
-use plan::{GoalLine, Prescription, ProtocolUsed, SpanOfDays};
+use plan::{GoBack, GoalLine, Prescription, ProtocolUsed, SpanOfDays};
 use protocol::{Compiled, Library, resolve};
 use quantity::PostoperativeDay;
 
@@ -30,6 +30,9 @@ use crate::{returns, visits};
 /// Gives the line of a place in the record's file.
 pub type LineOf<'c> = &'c dyn Fn(Span) -> usize;
 
+/// Gives an exercise's title, for clinicians, by its id.
+pub type TitleOf<'c> = &'c dyn Fn(&str) -> String;
+
 /// Everything a prescription is made from.
 pub struct Case<'c> {
     /// The families of protocols.
@@ -52,13 +55,15 @@ pub struct Case<'c> {
     pub other_settings: Option<&'c Settings>,
     /// Lines of the record's file.
     pub line_of: LineOf<'c>,
+    /// The titles of exercises; without them cautions name the id.
+    pub title_of: TitleOf<'c>,
 }
 
 /// Nothing opened beyond the first stage.
 static NOTHING_OPENED: Openings = Openings(Vec::new());
 
 impl<'c> Case<'c> {
-    /// A record under settings: nothing opened, no day asked about, no other shoulder, no lines of a file.
+    /// A record under settings: nothing opened, no day asked about, no other shoulder, no lines of a file, no titles.
     pub fn new(library: &'c Library, catalogue: &'c Catalogue, record: &'c Record, settings: &'c Settings) -> Self {
         Self {
             library,
@@ -71,6 +76,7 @@ impl<'c> Case<'c> {
             other: None,
             other_settings: None,
             line_of: &|_| 0,
+            title_of: &|id| id.to_owned(),
         }
     }
 }
@@ -100,10 +106,11 @@ pub fn prescribe(case: &Case<'_>, sink: &mut Sink) -> Option<Prescription> {
     let errors = sink.errors();
     let prescription = with_context(case, sink, |context, opened, extras| {
         let mut own_sink = Sink::new();
-        let prescription = compose(case, context, opened, extras, &mut own_sink);
+        let mut prescription = compose(case, context, opened, extras, &mut own_sink);
         checked::refuse(&checked::faults(case, context, extras, &prescription), &mut own_sink);
         for step in ladder::steep_steps(&prescription, case.catalogue, ladder::whose(case.record)) {
-            own_sink.push(step.warning());
+            own_sink.push(step.warning(case.title_of));
+            prescription.cautions.push(step.caution(case.title_of));
         }
         (prescription, own_sink)
     });
@@ -117,6 +124,7 @@ pub(crate) struct Extras {
     pub loosened: Vec<String>,
     pub outside_the_proof: Vec<String>,
     pub moved: Vec<String>,
+    pub go_backs: Vec<GoBack>,
     pub requested: protocol::Requested,
 }
 
@@ -170,6 +178,7 @@ pub(crate) fn with_context<T>(
     outside_the_proof.extend(shown.iter().cloned());
     loosened.extend(shown);
     let back_stages: Vec<(usize, u16)> = backs.iter().map(|(stage, back)| (*stage, back.day)).collect();
+    let go_backs = go_backs(&back_stages, &compiled, horizon, case.record.operation_date());
     let opened = Opened::new(&dated, case.openings, &back_stages, case.record.operation_date(), sink);
     if sink.errors() > errors {
         return None;
@@ -212,7 +221,8 @@ pub(crate) fn with_context<T>(
         sessions: &sessions,
         operated_on: case.record.operation_date(),
     };
-    Some(then(&context, &opened, &Extras { loosened, outside_the_proof, moved, requested: chosen.requested }))
+    let requested = chosen.requested;
+    Some(then(&context, &opened, &Extras { loosened, outside_the_proof, moved, go_backs, requested }))
 }
 
 /// The postoperative day of a date that is asked about.
@@ -351,6 +361,20 @@ fn backs_of(settings: &Settings, compiled: &Compiled<'_>, plan: &plan::Plan, sin
     backs
 }
 
+/// Go-backs on days of the plan, in their order.
+fn go_backs(backs: &[(usize, u16)], compiled: &Compiled<'_>, horizon: u16, operated_on: Date) -> Vec<GoBack> {
+    let mut backs: Vec<GoBack> = backs
+        .iter()
+        .filter(|(_, day)| *day < horizon)
+        .map(|(stage, day)| {
+            let day = PostoperativeDay::new(*day);
+            GoBack { stage: compiled.stages[*stage].to_owned(), day, date: day.date(operated_on) }
+        })
+        .collect();
+    backs.sort_by_key(|back| back.day);
+    backs
+}
+
 /// A hold or a go-back after the last day of the dated plan does nothing, and says so.
 fn beyond_the_plan(settings: &Settings, horizon: u16, sink: &mut Sink) {
     let holds = settings.holds.iter().map(|hold| ("hold", hold.from_day));
@@ -427,6 +451,7 @@ fn compose(case: &Case<'_>, context: &Context<'_>, opened: &Opened, extras: &Ext
         loosened: extras.loosened.clone(),
         outside_the_proof: extras.outside_the_proof.clone(),
         moved: extras.moved.clone(),
+        go_backs: extras.go_backs.clone(),
         today,
         spans,
     }

@@ -2,6 +2,7 @@
 
 mod agreement;
 mod steps;
+mod work;
 
 use std::collections::BTreeMap;
 
@@ -14,7 +15,8 @@ use quantity::{Degrees, Kilograms, Millimeters, PostoperativeDay};
 use crate::reach;
 
 pub use agreement::{Agreement, Muscle, OutOfOrder, Why, agreement};
-pub use steps::{Step, steep_steps};
+pub use steps::{Reached, Step, steep_steps};
+pub use work::Work;
 
 /// One exercise with what it weighs.
 #[derive(Debug, Clone)]
@@ -23,7 +25,7 @@ pub struct Rung<'c> {
     pub entry: &'c Entry,
     /// The stage it belongs to; `None` for the catalogue as a whole.
     pub stage: Option<&'c str>,
-    /// The first day of its heaviest form.
+    /// The first day of this load in that stage.
     pub from_day: Option<PostoperativeDay>,
     /// What is held in the hand.
     pub held: Option<Kilograms>,
@@ -37,9 +39,14 @@ impl Rung<'_> {
         self.load.as_ref().ok().map(Load::middle)
     }
 
-    /// What it is put in order by: newton meters of somebody known, else the multiple.
-    fn rank(&self) -> Option<f64> {
-        self.load.as_ref().ok().map(|load| load.middle_nm().unwrap_or_else(|| load.middle()))
+    /// What it is put in order by: newton meters of somebody known, else the multiple; then what no number is known
+    /// of, and last what is not the work of gravity.
+    fn rank(&self) -> (u8, f64) {
+        match &self.load {
+            Ok(load) => (0, load.middle_nm().unwrap_or_else(|| load.middle())),
+            Err(NoLoad::MassUnknown | NoLoad::NotAnExercise | NoLoad::NoTable) => (1, 0.0),
+            Err(NoLoad::NotGravity) => (2, 0.0),
+        }
     }
 }
 
@@ -75,7 +82,7 @@ pub fn whose_of<'t>(stature: Option<Millimeters>, mass: Option<Kilograms>, table
 /// The whole catalogue, lightest first, each exercise as far and as heavy as it goes when everything is free.
 ///
 /// # Units and shape
-/// Exercises without a number come last, in the catalogue's order.
+/// Exercises without a number come last, in the catalogue's order; of these, those that are not the work of gravity.
 pub fn of_catalogue<'c>(catalogue: &'c Catalogue, whose: Whose<'_>) -> Vec<Rung<'c>> {
     let widest = |demand: &Demand| demand.amount.greatest_angle().unwrap_or_default();
     let mut rungs: Vec<Rung<'_>> = catalogue
@@ -92,7 +99,8 @@ pub fn of_catalogue<'c>(catalogue: &'c Catalogue, whose: Whose<'_>) -> Vec<Rung<
 /// The exercises a prescription gives, stage by stage, lightest first within a stage.
 ///
 /// # Units and shape
-/// Each exercise once in every stage it belongs to, in the heaviest form that stage reaches, with the first day of it.
+/// Each exercise once in every stage for each load it comes to there, with the first day of that load; a load is another
+/// where it is heavier by what two decimal places show, or where more is held.
 pub fn of_prescription<'c>(
     prescription: &'c Prescription,
     catalogue: &'c Catalogue,
@@ -104,10 +112,9 @@ pub fn of_prescription<'c>(
         let mut rungs: Vec<Rung<'c>> = Vec::new();
         for span in prescription.spans.iter().filter(|span| span.stage == stage.id) {
             for rung in scale.of_span(span) {
-                match rungs.iter_mut().find(|known| known.entry.id == rung.entry.id) {
-                    None => rungs.push(rung),
-                    Some(known) if is_heavier(&rung, known) => *known = rung,
-                    Some(_) => {}
+                let mut of_same = rungs.iter().filter(|known| known.entry.id == rung.entry.id);
+                if of_same.all(|known| is_heavier(&rung, known)) {
+                    rungs.push(rung);
                 }
             }
         }
@@ -165,15 +172,18 @@ fn fixed_load(entry: &Entry) -> Option<Kilograms> {
 
 fn is_heavier(rung: &Rung<'_>, than: &Rung<'_>) -> bool {
     match (rung.middle(), than.middle()) {
-        (Some(one), Some(other)) => one > other,
+        (Some(one), Some(other)) => one > other + SHOWN || rung.held > than.held,
         // Without a number the heavier weight in the hand tells.
         _ => rung.held > than.held,
     }
 }
 
 fn sort(rungs: &mut [Rung<'_>]) {
-    rungs.sort_by(|one, other| match (one.rank(), other.rank()) {
-        (Some(one), Some(other)) => one.total_cmp(&other),
-        (known, unknown) => unknown.is_some().cmp(&known.is_some()),
+    rungs.sort_by(|one, other| {
+        let ([first, second], [one, other]) = ([one.rank().0, other.rank().0], [one.rank().1, other.rank().1]);
+        first.cmp(&second).then(one.total_cmp(&other))
     });
 }
+
+/// Half of the last place that is printed.
+const SHOWN: f64 = 0.005; // not medical: two decimal places

@@ -36,7 +36,7 @@ mod today;
 mod visits;
 
 pub use answers::{Answer as QuestionAnswer, OpenQuestion, Together, questions_of};
-pub use issue::{Case, LineOf, prescribe};
+pub use issue::{Case, LineOf, TitleOf, prescribe};
 pub use may::{Answer, May, may, may_all};
 pub use opened::{Opening, Openings, read as read_opened};
 pub use reach::reach;

@@ -74,7 +74,11 @@ pub(crate) fn stage_lines(context: &Context<'_>, opened: &Opened, on: Option<Dat
                 title: stage.title.clone(),
                 from_day: day,
                 from: day.date(context.operated_on),
-                opened: opened.is_open(place, asked),
+                opened: opened.is_open_for_good(place, asked),
+                closes_again: opened.closes_again(place, asked).map(|day| {
+                    let day = PostoperativeDay::new(day);
+                    (day, day.date(context.operated_on))
+                }),
                 criteria: stage
                     .criteria
                     .iter()

@@ -68,6 +68,11 @@ impl Moves {
         days.get(usize::from(day)).or(days.last()).copied().unwrap_or(day)
     }
 
+    /// The first day after the last one that is counted.
+    pub(crate) fn horizon(&self) -> u16 {
+        self.lived[Joint::WholeArm as usize].len() as u16
+    }
+
     /// The first day from which on the whole arm has reached a day of the composed plan for good.
     pub(crate) fn reaches(&self, plan_day: u16) -> u16 {
         let days = &self.lived[Joint::WholeArm as usize];

@@ -1,5 +1,6 @@
 //! One day, with what the surgeon has opened: the effective limits.
 
+use body::Joint;
 use diagnostic::{Diagnostic, Sink};
 use document::nearest;
 use jiff::civil::Date;
@@ -35,8 +36,18 @@ struct StageOpenings {
 impl StageOpenings {
     /// Whether it was opened by a day, and not closed again since.
     fn is_open_by(&self, day: u16) -> bool {
-        let closed = self.closed_on.iter().copied().filter(|&closed| closed <= day).max();
-        self.opened_on.iter().any(|&opened| opened <= day && closed.is_none_or(|closed| opened > closed))
+        self.is_open_on(day, day)
+    }
+
+    /// Whether what was signed by one day opens it on another: an opening counts only up to the next go-back.
+    fn is_open_on(&self, day: u16, signed_by: u16) -> bool {
+        let closed = self.closed_by(day);
+        self.opened_on.iter().any(|&opened| opened <= signed_by.min(day) && closed.is_none_or(|closed| opened > closed))
+    }
+
+    /// The last day up to a day on which a go-back closed it.
+    fn closed_by(&self, day: u16) -> Option<u16> {
+        self.closed_on.iter().copied().filter(|&closed| closed <= day).max()
     }
 }
 
@@ -61,23 +72,17 @@ impl Opened {
                 .filter_map(|opening| PostoperativeDay::of(opening.on.value, operated_on))
                 .map(PostoperativeDay::count)
                 .collect();
-            // Signed before the stage before it was: nobody can have looked at its criteria.
-            let before_since = stages.last().map(|before| before.opened_on.iter().copied().min());
-            let out_of_order =
-                |day: u16| order > 1 && before_since.is_some_and(|since| since.is_none_or(|since| day < since));
-            let early = of_stage().find(|opening| {
-                PostoperativeDay::of(opening.on.value, operated_on).is_some_and(|day| out_of_order(day.count()))
+            // Signed while the stage before it was not open: nobody can have looked at its criteria.
+            let before = stages.last().filter(|_| order > 1);
+            let early = of_stage().find_map(|opening| {
+                let day = PostoperativeDay::of(opening.on.value, operated_on)?.count();
+                before.filter(|before| !before.is_open_by(day)).map(|before| (opening, before.closed_by(day)))
             });
-            if let Some(opening) = early {
-                sink.push(
-                    Diagnostic::error(
-                        "stage-out-of-order",
-                        format!("`{name}` is opened while the stage before it is not"),
-                    )
-                    .at(opening.stage.span)
-                    .help("open the stages in their order"),
-                );
+            if let Some((opening, closed)) = early {
+                sink.push(out_of_order(opening, names[order - 1], closed, operated_on));
             }
+            let opened_on = opened_on.into_iter().filter(|&day| before.is_none_or(|before| before.is_open_by(day)));
+            let opened_on: Vec<u16> = opened_on.collect();
             let closed_on = backs
                 .iter()
                 .filter(|(stage, _)| {
@@ -111,10 +116,17 @@ impl Opened {
             .collect()
     }
 
-    /// Whether a stage was opened by a day, also where its gate still lies ahead.
-    pub(crate) fn is_open(&self, place: usize, day: u16) -> bool {
+    /// Whether a stage was opened by a day for the gate it has for good: no go-back, past or ahead, has closed it since.
+    pub(crate) fn is_open_for_good(&self, place: usize, day: u16) -> bool {
         let Some(order) = self.stages.iter().position(|stage| stage.place == place) else { return false };
-        order == 0 || self.stages[order].is_open_by(day)
+        order == 0 || self.stages[order].is_open_on(u16::MAX, day)
+    }
+
+    /// The go-back ahead of a day that closes a stage again which is opened on it.
+    pub(crate) fn closes_again(&self, place: usize, day: u16) -> Option<u16> {
+        let stage = self.stages.iter().find(|stage| stage.place == place)?;
+        let next = stage.closed_on.iter().copied().filter(|&closed| closed > day).min();
+        next.filter(|_| stage.is_open_by(day))
     }
 
     /// The stage in force on a day: the last one that is open.
@@ -122,15 +134,46 @@ impl Opened {
         self.on(day).into_iter().take_while(|(.., open)| *open).last().map_or(0, |(place, ..)| place)
     }
 
-    /// The next stage that is not open on a day, with its gate.
+    /// The stage that comes next after a day, with its gate: the one that waits, else the first that the dated plan
+    /// reaches and that is not open on that day, or has to be opened anew by then.
     pub(crate) fn next_on(&self, day: u16) -> Option<(usize, u16)> {
-        self.on(day).into_iter().find(|(.., open)| !open).map(|(place, gate, _)| (place, gate))
+        self.waiting_on(day).or_else(|| {
+            let open: Vec<bool> = self.on(day).into_iter().map(|(.., open)| open).collect();
+            (day..self.moves.horizon()).skip(1).find_map(|ahead| {
+                let is_new = |(order, stage): &(usize, &StageOpenings)| {
+                    let reached = self.moves.lives(Joint::WholeArm, ahead) >= stage.plan_gate;
+                    *order > 0 && reached && (!open[*order] || !stage.is_open_on(ahead, day))
+                };
+                self.stages.iter().enumerate().find(is_new).map(|(_, stage)| (stage.place, ahead))
+            })
+        })
+    }
+
+    /// The stage whose gate has passed unopened on a day, with its gate.
+    fn waiting_on(&self, day: u16) -> Option<(usize, u16)> {
+        let next = self.on(day).into_iter().find(|(.., open)| !open);
+        next.filter(|(_, gate, _)| *gate <= day).map(|(place, gate, _)| (place, gate))
     }
 
     /// The last day before the unopened gate, where a gate holds the plan on this day.
     pub(crate) fn frozen_at(&self, day: u16) -> Option<u16> {
-        self.next_on(day).filter(|(_, gate)| *gate <= day).map(|(_, gate)| gate.saturating_sub(1))
+        self.waiting_on(day).map(|(_, gate)| gate.saturating_sub(1))
     }
+}
+
+/// An opening that nobody can have signed after looking at its criteria: the stage before it was not open.
+fn out_of_order(opening: &Opening, before: &str, closed: Option<u16>, operated_on: Date) -> Diagnostic {
+    let (name, on) = (&opening.stage.value, opening.on.value);
+    match closed.map(|day| PostoperativeDay::new(day).date(operated_on)) {
+        Some(closed) => Diagnostic::error(
+            "stage-out-of-order",
+            format!("`{name}` is opened on {on}, and the go-back of {closed} had closed `{before}` before it"),
+        )
+        .help(format!("open `{before}` again first, and then `{name}` with a day of its own")),
+        None => Diagnostic::error("stage-out-of-order", format!("`{name}` is opened while the stage before it is not"))
+            .help("open the stages in their order"),
+    }
+    .at(opening.stage.span)
 }
 
 /// An opening names a stage of the plan, and a day from the operation on.

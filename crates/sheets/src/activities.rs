@@ -8,7 +8,7 @@ use prescription::{Answer, May};
 use crate::desk::Desk;
 use crate::document::{Block, Cell, Column, ListMark, Print, Shade, Tone};
 use crate::handout::step_number;
-use crate::parts::Part;
+use crate::parts::{Part, is_shortly_before_a_go_back};
 use crate::texts::Texts;
 
 /// What a patient is told of an activity.
@@ -35,6 +35,12 @@ pub fn told(desk: &Desk<'_>, part: &Part<'_>, answers: &[Vec<May>]) -> Vec<(Stri
     let by_surgeon = |activity: &str| {
         desk.prescription.returns.iter().any(|line| line.opened_by_surgeon && line.activity == activity)
     };
+    // A step that is ahead, and a go-back soon after its first day.
+    let begins_later = part.from() > desk.issued_on && is_shortly_before_a_go_back(desk.prescription, part.from());
+    let is_dated = |activity: &str| {
+        let returns = desk.prescription.returns.iter().filter(|line| line.activity == activity);
+        returns.filter_map(|line| line.date).any(|date| is_shortly_before_a_go_back(desk.prescription, date))
+    };
     let waits = part.until().is_none() && desk.prescription.stages.iter().any(|stage| !stage.opened);
     let of = |place: usize| {
         let activity = first[place].activity.clone();
@@ -42,6 +48,9 @@ pub fn told(desk: &Desk<'_>, part: &Part<'_>, answers: &[Vec<May>]) -> Vec<(Stri
             // A part without an end waits for a gate: what the dated plan says beyond it is not opened.
             Told::From(_) if waits => Told::NotYet,
             Told::Yes | Told::From(_) if by_surgeon(&activity) => Told::Ask,
+            // What a go-back takes away again soon is not given for so short a time.
+            Told::From(date) if is_shortly_before_a_go_back(desk.prescription, date) => Told::NotYet,
+            Told::Yes if begins_later && is_dated(&activity) => Told::NotYet,
             told => told,
         };
         (activity, told)

@@ -204,6 +204,11 @@ pub enum Block {
         /// The exercises in order.
         bands: Vec<Band>,
     },
+    /// Small drawings side by side, each with its words under it.
+    Drawings {
+        /// The drawings in order.
+        drawings: Vec<Captioned>,
+    },
     /// A table.
     Table {
         /// What it holds, in words.
@@ -326,6 +331,15 @@ pub struct Band {
     pub stop: Fact,
     /// The drawing; none where the exercise stands in full elsewhere.
     pub picture: Option<Drawing>,
+}
+
+/// A drawing and the words under it.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct Captioned {
+    /// The words.
+    pub caption: String,
+    /// The drawing.
+    pub drawing: Drawing,
 }
 
 /// A drawing in a document.
@@ -454,6 +468,7 @@ impl Block {
                 stages.iter().for_each(|run| push(&run.shown));
                 dates.iter().for_each(|(_, text)| push(text));
             }
+            Self::Drawings { drawings } => drawings.iter().for_each(|it| push(&it.caption)),
             Self::Bands { bands } => bands.iter().flat_map(Band::texts).for_each(push),
             Self::Table { columns, rows, .. } => {
                 columns.iter().for_each(|column| push(&column.title));

@@ -112,12 +112,19 @@ fn band(desk: &Desk<'_>, texts: &Texts<'_>, part: &Part<'_>, run: &Run<'_>) -> O
         mistakes_title: texts.get("handout-exercise-mistakes"),
         mistakes: numbered("mistake-"),
         stop: texts.fact("handout-exercise-stop", attribute("stop").unwrap_or_default()),
-        picture: picture(desk, texts, part, run, entry),
+        picture: picture(desk, texts, part, run, entry, BAND_ROOM_MM),
     })
 }
 
 /// The drawing: as far as the line and the least of the limits of its days go, with the line that says stop there.
-fn picture(desk: &Desk<'_>, texts: &Texts<'_>, part: &Part<'_>, run: &Run<'_>, entry: &Entry) -> Option<Drawing> {
+pub(crate) fn picture(
+    desk: &Desk<'_>,
+    texts: &Texts<'_>,
+    part: &Part<'_>,
+    run: &Run<'_>,
+    entry: &Entry,
+    room_mm: (f64, f64),
+) -> Option<Drawing> {
     let periods = part.periods.get(run.first..run.until)?;
     let reach = |demand: &Demand| {
         let of_day = |period: &Period<'_>| prescription::reach(entry, demand, run.line.target, period.limits);
@@ -130,7 +137,7 @@ fn picture(desk: &Desk<'_>, texts: &Texts<'_>, part: &Part<'_>, run: &Run<'_>, e
         limit: run.line.target.and(limit),
         side: texts.side,
         look: desk.settings.paper.look,
-        room_mm: BAND_ROOM_MM,
+        room_mm,
     };
     // Without a true drawing the words stand alone.
     let picture = pictures::picture(&drawn, texts.messages).ok()?;
@@ -194,7 +201,7 @@ fn reach(texts: &Texts<'_>, entry: &Entry, line: &ExerciseLine) -> Option<String
 }
 
 /// How often and how much, as sentences.
-fn dose(desk: &Desk<'_>, texts: &Texts<'_>, line: &ExerciseLine) -> String {
+pub(crate) fn dose(desk: &Desk<'_>, texts: &Texts<'_>, line: &ExerciseLine) -> String {
     let language = texts.messages.language();
     let counted = desk
         .catalogue

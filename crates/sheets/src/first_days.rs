@@ -9,6 +9,7 @@ use wording::{Argument, Language, Messages, dates};
 
 use crate::calls::{self, NoNumber, Numbers, Numbness};
 use crate::document::{Block, Document, ListMark, Reader, Size, Tone};
+use crate::pictures;
 use crate::texts::Texts;
 
 /// Everything the texts of the first days are told.
@@ -120,8 +121,17 @@ pub(crate) fn section(
         }
         Shape::List => blocks.push(Block::List { mark: ListMark::Dot, items: text.paragraphs }),
     }
+    let drawn = DRAWN.iter().find(|(title, _)| *title == section.title_id);
+    blocks.extend(drawn.and_then(|(_, ids)| pictures::of_care(ids, texts.side, settings.paper.look, texts.messages)));
     vec![Block::Together { blocks }]
 }
+
+/// The care poses that are drawn beside a section.
+const DRAWN: &[(&str, &[&str])] = &[
+    ("first-days-sling-title", &["sling-neutral", "sling-internal", "sling-off-hang"]),
+    ("first-days-wash-title", &["armpit-lean", "dress-shirt-first"]),
+    ("first-days-sleep-title", &["sleep-recline", "sleep-other-side"]),
+];
 
 /// What must not be done in the first days.
 const BANS: &[&str] =

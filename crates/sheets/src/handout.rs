@@ -3,6 +3,7 @@
 use body::{Joint, Key, Mode, Movement};
 use plan::{Allowed, Bound};
 use prescription::May;
+use quantity::Degrees;
 use wording::Argument;
 use wording::first_days::SECTIONS;
 
@@ -14,7 +15,7 @@ use crate::exercises;
 use crate::first_days;
 use crate::fridge;
 use crate::household;
-use crate::parts::{OnPaper, Onward, Part, Period, on_paper};
+use crate::parts::{Begins, Lost, OnPaper, Part, Period, on_paper};
 use crate::points::{Point, Points};
 use crate::sling;
 use crate::texts::{Texts, list};
@@ -61,6 +62,7 @@ pub fn handout(desk: &Desk<'_>) -> Result<Document, NoNumber> {
     }
     let mut answers = desk.answers;
     let mut before_answers: &[Vec<May>] = &[];
+    let mut ends: Vec<Vec<String>> = Vec::new();
     for (order, part) in parts.iter().enumerate() {
         let (own, rest) = answers.split_at(part.periods.len().min(answers.len()));
         answers = rest;
@@ -70,15 +72,18 @@ pub fn handout(desk: &Desk<'_>) -> Result<Document, NoNumber> {
         }
         let before = order.checked_sub(1).map(|before| (&parts[before], before_answers));
         let place = before.map_or(Place::First(numbness), |(part, answers)| Place::After(part, answers));
-        blocks.extend(step(desk, &texts, &parts[..=order], own, place));
+        let step = step(desk, &texts, &parts[..=order], own, place);
+        ends.push(ends_of(&step));
+        blocks.extend(step);
         before_answers = own;
     }
     blocks.extend(visits(desk, &texts));
     blocks.push(texts.paragraph(Tone::Plain, "handout-care", &[]));
     blocks.push(signature(&texts));
-    for part in parts {
+    let following = all.iter().skip(1).map(Some).chain([None]);
+    for ((part, following), ends) in parts.iter().zip(following).zip(&ends) {
         blocks.push(Block::PageBreak);
-        blocks.extend(fridge::sheet(desk, &texts, part));
+        blocks.extend(fridge::sheet(desk, &texts, (part, following), ends));
     }
     Ok(Document {
         title: format!("{} – {}", texts.get("handout-title"), texts.side_word().shown),
@@ -91,6 +96,15 @@ pub fn handout(desk: &Desk<'_>) -> Result<Document, NoNumber> {
         page_of: texts.get("handout-page"),
         blocks,
     })
+}
+
+/// Where each exercise of a step ends, in their order; empty where it ends nowhere.
+fn ends_of(step: &[Block]) -> Vec<String> {
+    let bands = step.iter().filter_map(|block| match block {
+        Block::Bands { bands } => Some(bands),
+        _ => None,
+    });
+    bands.flatten().map(|band| band.end.as_ref().map_or_else(String::new, |end| end.text.clone())).collect()
 }
 
 /// Whether a step is the one that is open first; its rules stand on the first page.
@@ -131,7 +145,7 @@ fn first_page(desk: &Desk<'_>, texts: &Texts<'_>, paper: &OnPaper<'_, '_>) -> Ve
     if let Some(part) = parts.first() {
         blocks.push(Block::Heading { level: 1, text: step_title(texts, part) });
         blocks.push(days(desk, texts, part));
-        blocks.push(next(desk, texts, parts.get(1).or(paper.later.first())));
+        blocks.extend(next(desk, texts, part, parts.get(1).or(paper.later.first())));
         blocks.extend(later(texts, paper));
         blocks.extend(sling::bar(desk, texts, parts));
         blocks.extend(rules(desk, texts, part));
@@ -154,26 +168,63 @@ pub(crate) fn step_title(texts: &Texts<'_>, part: &Part<'_>) -> String {
     texts.with("handout-step", &[("number", number.into()), ("title", texts.get(&id).into())])
 }
 
-/// The one line about what comes next: the next step that is open, or else the first that is not.
-fn next(desk: &Desk<'_>, texts: &Texts<'_>, opened: Option<&Part<'_>>) -> Block {
+/// What comes next: the next step that is open, a step back, or else the first that is not open.
+fn next(desk: &Desk<'_>, texts: &Texts<'_>, part: &Part<'_>, opened: Option<&Part<'_>>) -> Vec<Block> {
     let line = |text| Block::Callout { tone: Tone::Strong, title: String::new(), text: vec![text], items: Vec::new() };
-    if let Some(part) = opened {
-        return line(texts.with("handout-next-opened", &[("date", texts.date(part.from()).into())]));
+    if let Some(next) = opened.filter(|next| next.begins == Begins::InOrder) {
+        return vec![line(texts.with("handout-next-opened", &[("date", texts.date(next.from()).into())]))];
     }
     let today = desk.prescription.today.as_ref();
+    let not_before = today.and_then(|today| today.not_before.as_ref().map(|next| (today.basis, next)));
+    if let Some(back) = opened {
+        // What waits for its gate before the step back is told as well.
+        let waits = not_before.filter(|(_, next)| next.date <= back.from());
+        let waits = waits.map(|(basis, next)| line(not_open(texts, basis, next.date)));
+        return [back_box(texts, part, back)].into_iter().chain(waits).collect();
+    }
     let is_opened = |id: &str| desk.prescription.stages.iter().any(|stage| stage.id == id && stage.opened);
-    let text = match today.and_then(|today| today.not_before.as_ref().map(|next| (today.basis, next))) {
-        None => return texts.paragraph(Tone::Plain, "handout-last", &[]),
-        Some((plan::TodayBasis::Frozen, _)) => texts.get("handout-frozen"),
+    vec![match not_before {
+        None => texts.paragraph(Tone::Plain, "handout-last", &[]),
         Some((plan::TodayBasis::Opened, next)) if is_opened(&next.stage) => {
-            texts.with("handout-next-opened", &[("date", texts.date(next.date).into())])
+            line(texts.with("handout-next-opened", &[("date", texts.date(next.date).into())]))
         }
-        Some((plan::TodayBasis::Opened, next)) => {
-            let next = texts.with("handout-next", &[("date", texts.date(next.date).into())]);
+        Some((basis, next)) => line(not_open(texts, basis, next.date)),
+    }]
+}
+
+/// That the next step waits for the surgeon's office.
+fn not_open(texts: &Texts<'_>, basis: plan::TodayBasis, from: jiff::civil::Date) -> String {
+    match basis {
+        plan::TodayBasis::Frozen => texts.get("handout-frozen"),
+        plan::TodayBasis::Opened => {
+            let next = texts.with("handout-next", &[("date", texts.date(from).into())]);
             format!("{next} {}", texts.get("handout-after"))
         }
+    }
+}
+
+/// A step back ahead: what stops from its day on, and that nobody has to wait for it.
+fn back_box(texts: &Texts<'_>, part: &Part<'_>, back: &Part<'_>) -> Block {
+    let lost = match (part.periods.last(), back.periods.first()) {
+        (Some(before), Some(after)) => after.lost_since(before),
+        _ => Vec::new(),
     };
-    line(text)
+    let lost = lost.into_iter().map(|lost| match lost {
+        Lost::OwnStrength => "handout-back-own-strength",
+        Lost::Bands => "handout-back-bands",
+        Lost::Holding => "handout-back-holding",
+        Lost::SlingOff => "handout-back-sling-always",
+        Lost::SlingGone => "handout-back-sling-again",
+    });
+    let told = [("step", step_title(texts, back).into())];
+    let text = lost.map(|id| texts.get(id));
+    let text = text.chain([texts.with("handout-back-step", &told), texts.get("handout-back-earlier")]);
+    Block::Callout {
+        tone: Tone::Stop,
+        title: texts.with("handout-back-title", &[("date", texts.date(back.from()).into())]),
+        text: text.collect(),
+        items: Vec::new(),
+    }
 }
 
 /// The steps that are opened and get paper of their own; what to do should that not come in time.
@@ -184,16 +235,21 @@ fn later(texts: &Texts<'_>, paper: &OnPaper<'_, '_>) -> Vec<Block> {
         .iter()
         .map(|part| {
             let from = ("from", texts.date(part.from()).into());
-            texts.with("handout-later-step", &[("step", step_title(texts, part).into()), from])
+            let id = match part.begins {
+                Begins::InOrder => "handout-later-step",
+                Begins::GoesBack => "handout-later-step-back",
+            };
+            texts.with(id, &[("step", step_title(texts, part).into()), from])
         })
         .collect();
-    let (tone, until) = match paper.onward() {
-        Onward::NoStricter => (Tone::Plain, "handout-later-go-on"),
-        Onward::Stricter => (Tone::Stop, "handout-later-stricter"),
-    };
+    let stricter = paper.stricter_from();
+    let date = |date| [("date", texts.date(date).into())];
     let mut blocks = vec![texts.paragraph(Tone::Plain, "handout-later-paper", &[])];
     blocks.extend(list(ListMark::Dot, items));
-    blocks.push(texts.paragraph(tone, until, &[("date", texts.date(first.from()).into())]));
+    if stricter.is_none_or(|stricter| first.from() < stricter) {
+        blocks.push(texts.paragraph(Tone::Plain, "handout-later-go-on", &date(first.from())));
+    }
+    blocks.extend(stricter.map(|from| texts.paragraph(Tone::Stop, "handout-later-stricter", &date(from))));
     vec![Block::Together { blocks }]
 }
 
@@ -215,21 +271,34 @@ fn rules(desk: &Desk<'_>, texts: &Texts<'_>, part: &Part<'_>) -> Vec<Block> {
         }
         before = now;
     }
-    blocks.extend(hand_height(desk, texts, &part.periods[0]));
+    let raised = raised_to(&part.periods[0]);
+    if raised.is_some() {
+        blocks.push(texts.paragraph(Tone::Plain, "handout-how-high-else", &[]));
+    }
+    blocks.extend(raised.and_then(|angle| hand_height(desk, texts, &part.periods[0], angle)));
     blocks.push(texts.paragraph(Tone::Strong, "handout-not-listed", &[]));
     blocks
 }
 
-/// How high above the floor the hand may come, for somebody whose height is recorded.
-fn hand_height(desk: &Desk<'_>, texts: &Texts<'_>, period: &Period<'_>) -> Option<Block> {
-    let stature = desk.record.patient.stature?.value;
-    let modes = [Mode::Passive, Mode::ActiveAssisted, Mode::Active];
-    let angle = modes.iter().find_map(|&mode| {
+/// How far the arm may be raised, where that is an angle.
+pub(crate) fn raised_to(period: &Period<'_>) -> Option<Degrees> {
+    [Mode::Passive, Mode::ActiveAssisted, Mode::Active].into_iter().find_map(|mode| {
         match period.allowed(Key::any(Joint::Shoulder, Movement::ForwardElevation, mode)) {
             Allowed::UpTo(Bound::Angle(angle)) => Some(angle),
             _ => None,
         }
-    })?;
+    })
+}
+
+/// How high above the floor the hand may come, for somebody whose height is recorded.
+fn hand_height(desk: &Desk<'_>, texts: &Texts<'_>, period: &Period<'_>, angle: Degrees) -> Option<Block> {
+    let stature = desk.record.patient.stature?.value;
+    // A height above the floor says nothing to somebody who lies.
+    let raised = |mode| Key::any(Joint::Shoulder, Movement::ForwardElevation, mode);
+    let is_upright = |mode| period.allowed(raised(mode)) != Allowed::No && !period.only_lying(raised(mode));
+    if ![Mode::Passive, Mode::ActiveAssisted, Mode::Active].into_iter().any(is_upright) {
+        return None;
+    }
     let [centimeters, inches] = household::above_floor(angle, stature)?;
     let told = [("landmark", household::hand_height(angle).into()), centimeters, inches];
     Some(texts.paragraph(Tone::Plain, "handout-hand-height", &told))
@@ -281,7 +350,11 @@ fn step(desk: &Desk<'_>, texts: &Texts<'_>, parts: &[Part<'_>], answers: &[Vec<M
     if let Place::After(..) = place {
         blocks.push(Block::Heading { level: 1, text: step_title(texts, part) });
         let from = [("from", texts.date(part.from()).into())];
-        blocks.push(texts.paragraph(Tone::Lead, "handout-later", &from));
+        let id = match part.begins {
+            Begins::InOrder => "handout-later",
+            Begins::GoesBack => "handout-back-from",
+        };
+        blocks.push(texts.paragraph(Tone::Lead, id, &from));
         blocks.extend(rules(desk, texts, part));
     }
     blocks.push(texts.heading(1, "handout-sling-title"));

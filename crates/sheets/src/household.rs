@@ -15,6 +15,8 @@ const FOREARM_DIRECTIONS: &[(&Entry, &str)] = &[
     (ids::TURNED_OUT_TWO_THIRDS, "two-thirds"),
     (ids::TURNED_OUT_HALF, "half"),
     (ids::TURNED_OUT_A_THIRD, "a-third"),
+    (ids::TURNED_OUT_A_FIFTH, "a-fifth"),
+    (ids::TURNED_OUT_A_SIXTH, "a-sixth"),
 ];
 
 /// The highest place of the body that the hand of the straight arm reaches at an elevation, as messages name it;
@@ -26,6 +28,7 @@ pub(crate) fn hand_height(angle: Degrees) -> &'static str {
         Some(Landmark::Chin) => "chin",
         Some(Landmark::Shoulder) => "shoulder",
         Some(Landmark::Chest) => "chest",
+        Some(Landmark::HalfToChest) => "half-chest",
         Some(Landmark::BellyButton) => "belly-button",
         Some(Landmark::Hip) => "hip",
         Some(Landmark::TopOfThigh) => "thigh",
@@ -42,7 +45,7 @@ pub(crate) fn above_floor(angle: Degrees, stature: Millimeters) -> Option<[(&'st
     Some([("centimeters", whole(MILLIMETERS_PER_CENTIMETER).into()), ("inches", whole(MILLIMETERS_PER_INCH).into())])
 }
 
-/// The furthest direction at or below an external rotation: `ahead` up to a third of the way, `across`
+/// The furthest direction at or below an external rotation: `ahead` up to a sixth of the way, `across`
 /// where not even straight ahead is allowed.
 pub(crate) fn forearm_direction(angle: Degrees) -> &'static str {
     highest(FOREARM_DIRECTIONS, angle).unwrap_or(match angle.steps() {
@@ -91,11 +94,13 @@ mod tests {
     fn a_word_never_says_more_than_the_degrees() {
         let at = |degrees| hand_height(Degrees::whole(degrees));
         assert_eq!((at(29), at(30), at(45), at(46)), ("low", "thigh", "thigh", "hip"));
-        assert_eq!((at(67), at(68), at(84), at(85)), ("hip", "belly-button", "belly-button", "chest"));
+        assert_eq!((at(67), at(68), at(76)), ("hip", "belly-button", "belly-button"));
+        assert_eq!((at(77), at(84), at(85)), ("half-chest", "half-chest", "chest"));
         assert_eq!((at(89), at(90), at(102), at(103)), ("chest", "shoulder", "shoulder", "chin"));
         assert_eq!((at(113), at(114), at(123), at(124)), ("chin", "eyes", "eyes", "top-of-head"));
         let to = |degrees| forearm_direction(Degrees::whole(degrees));
-        assert_eq!((to(-10), to(0), to(1), to(29), to(30)), ("across", "ahead", "a-little", "a-little", "a-third"));
+        assert_eq!((to(-10), to(0), to(1), to(14)), ("across", "ahead", "a-little", "a-little"));
+        assert_eq!((to(15), to(17), to(18), to(29), to(30)), ("a-sixth", "a-sixth", "a-fifth", "a-fifth", "a-third"));
         assert_eq!(
             (to(44), to(45), to(60), to(89), to(90)),
             ("a-third", "half", "two-thirds", "two-thirds", "to-the-side")

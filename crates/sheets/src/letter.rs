@@ -13,7 +13,7 @@ use crate::limits_table::{LimitsTable, is_first, plain};
 use crate::limits_words::on;
 use crate::reasons_list::ReasonsList;
 use crate::texts::Texts;
-use crate::{letter_done, letter_gates, letter_safety, sling_words};
+use crate::{letter_arcs, letter_done, letter_gates, letter_safety, sling_words};
 
 const KIND: Kind = Kind {
     title: "letter-title",
@@ -46,6 +46,7 @@ pub fn letter(desk: &Desk<'_>) -> Document {
     blocks.extend(letter_gates::next(&say, of, &mut reasons));
     blocks.extend(questions(&say, of));
     blocks.push(strip(desk));
+    blocks.extend(letter_arcs::arcs(desk, &say));
     blocks.extend(letter_gates::all(&say, of, &mut reasons));
     blocks.push(say.heading(2, "letter-rest-title"));
     let rest = LimitsTable::of(of, Days::Ahead, |key| !is_first(of, key));

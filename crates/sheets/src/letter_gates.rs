@@ -3,7 +3,7 @@
 use plan::{Criterion, GoalLine, Prescription, StageLine};
 
 use crate::document::{Block, Column, Print};
-use crate::limits_columns::issued;
+use crate::limits_columns::{issued, next_gate};
 use crate::limits_table::plain;
 use crate::limits_words::short;
 use crate::reasons_list::ReasonsList;
@@ -14,7 +14,7 @@ const AT_THE_LIMIT: &str = ", or stopped at the limit of the day";
 
 /// The gate that is decided on next: what the letter is valid until.
 pub(crate) fn next(say: &Texts<'_>, of: &Prescription, reasons: &mut ReasonsList) -> Option<Block> {
-    let stage = of.stages.iter().find(|stage| !stage.opened)?;
+    let (stage, ..) = next_gate(of)?;
     Some(table(say, of, std::slice::from_ref(stage), reasons))
 }
 
@@ -36,7 +36,7 @@ fn table(say: &Texts<'_>, of: &Prescription, stages: &[StageLine], reasons: &mut
             .collect();
         let why = stage.reasons.iter().chain(stage.criteria.iter().flat_map(|criterion| &criterion.reasons));
         let why = reasons.refer_line(why);
-        let cells = [stage.id.clone(), short(stage.from), state(say, of, stage), criteria.join(" · "), why];
+        let cells = [stage.id.clone(), gate(of, stage), state(say, of, stage), criteria.join(" · "), why];
         rows.push(cells.map(plain).into());
     }
     let titles = ["gate", "not before", "opened?", "looked at first († or stopped at the limit of the day)", "why"];
@@ -51,6 +51,7 @@ fn state(say: &Texts<'_>, of: &Prescription, stage: &StageLine) -> String {
     let visit = of.visits.iter().find(|visit| visit.purpose == purpose).map(|visit| visit.date);
     match visit.filter(|visit| *visit > issued(of)) {
         _ if stage.opened => "yes".into(),
+        _ if stage.closes_again.is_some() => closes_again(say, stage),
         Some(visit) if !is_behind_a_waiting_gate(of, stage) => format!("visit {}", short(visit)),
         _ => say.get("letter-gate-no-visit"),
     }
@@ -59,7 +60,23 @@ fn state(say: &Texts<'_>, of: &Prescription, stage: &StageLine) -> String {
 /// Whether an earlier gate has passed unopened: then no visit of the dated plan stands any more.
 fn is_behind_a_waiting_gate(of: &Prescription, stage: &StageLine) -> bool {
     crate::limits_columns::frozen(of).is_some()
-        && of.stages.iter().any(|other| !other.opened && other.from < stage.from)
+        && next_gate(of).is_some_and(|(next, day, _)| next.id != stage.id && day < stage.from_day)
+}
+
+/// From when a stage may be opened; both days where a go-back lies between the next gate and the one for good.
+fn gate(of: &Prescription, stage: &StageLine) -> String {
+    match next_gate(of) {
+        Some((next, _, date)) if next.id == stage.id && date < stage.from => {
+            format!("{}, again {}", short(date), short(stage.from))
+        }
+        _ => short(stage.from),
+    }
+}
+
+/// That a stage is open now, and that the opening ends with a go-back.
+pub(crate) fn closes_again(say: &Texts<'_>, stage: &StageLine) -> String {
+    let date = stage.closes_again.map_or_else(String::new, |(_, date)| short(date));
+    say.with("letter-gate-closes-again", &[("date", date.into())])
 }
 
 /// A criterion with its angle as it can be reached: never above the limit of the day before its gate.

@@ -8,7 +8,7 @@ use quantity::PostoperativeDay;
 
 use crate::desk::Desk;
 use crate::document::{Block, Column, Print};
-use crate::limits_columns::{are_planned, frozen};
+use crate::limits_columns::{are_planned, frozen, next_gate};
 use crate::limits_for_good::for_good;
 use crate::limits_table::{plain, value_on};
 use crate::limits_words::short;
@@ -74,8 +74,7 @@ impl<'p> Order<'p> {
             return Self::Held(PostoperativeDay::new(until).date(of.operated_on));
         }
         if frozen(of).is_some() {
-            let next = of.stages.iter().find(|stage| !stage.opened);
-            return Self::Waits(next.map_or("the next stage", |stage| &stage.title));
+            return Self::Waits(next_gate(of).map_or("the next stage", |(stage, ..)| &stage.title));
         }
         if holds().next().is_some() || !desk.settings.backs.is_empty() {
             return Self::Moved;

@@ -87,7 +87,7 @@ pub(crate) fn testing(desk: &Desk<'_>, test: &str) -> Testing {
             (false, None) => Testing::Never,
         };
     }
-    let gate = Validity::of(of, desk.issued_on).next().map(|stage| stage.from);
+    let gate = Validity::of(of, desk.issued_on).gate();
     match by_plan(Some(desk.issued_on)) {
         Some(date) if gate.is_none_or(|gate| date < gate) => Testing::From(date.max(desk.issued_on)),
         Some(date) => Testing::NotYet(date),

@@ -1,11 +1,12 @@
 //! The texts of clinicians' pages, and what every such page begins with.
 
 use jiff::civil::Date;
-use plan::{Prescription, StageLine};
+use plan::{GoBack, Prescription, StageLine};
 use wording::{Argument, Language};
 
 use crate::desk::Desk;
 use crate::document::{self, Block, Document, Fact, Field, Reader, Size};
+use crate::limits_columns::next_gate;
 use crate::limits_words::short;
 use crate::texts::Texts;
 
@@ -76,9 +77,11 @@ pub(crate) fn fact(label: &str, text: String) -> Fact {
 #[derive(Debug, Clone, Copy)]
 pub(crate) enum Validity<'p> {
     /// The next stage waits for its gate: until the visit at which it is decided, or else the gate.
-    UntilNext { stage: &'p StageLine, visit: Option<Date> },
+    UntilNext { stage: &'p StageLine, gate: Date, visit: Option<Date> },
+    /// A go-back comes before that: until the day of the go-back.
+    UntilBack { gate: Option<Date>, back: &'p GoBack },
     /// The gate of the next stage has passed unopened: until the visit that still decides it, where one lies ahead.
-    Waiting { stage: &'p StageLine, visit: Option<Date> },
+    Waiting { stage: &'p StageLine, gate: Date, visit: Option<Date> },
     /// Everything is opened: until the end of the dated plan.
     AllOpened { until: Option<Date> },
 }
@@ -90,22 +93,30 @@ impl<'p> Validity<'p> {
     /// What is printed holds while the same stages are open, so it ends with the visit at which the
     /// surgeon decides on the first stage that is not.
     pub fn of(of: &'p Prescription, issued_on: Date) -> Self {
-        let Some(stage) = of.stages.iter().find(|stage| !stage.opened) else {
-            return Self::AllOpened { until: of.spans.last().map(|span| span.until) };
+        let back = of.next_go_back(issued_on);
+        let Some((stage, day, gate)) = next_gate(of) else {
+            return match back {
+                Some(back) => Self::UntilBack { gate: None, back },
+                None => Self::AllOpened { until: of.spans.last().map(|span| span.until) },
+            };
         };
         let purpose = format!("gate: {}", stage.id);
-        let visit = of.visits.iter().find(|visit| visit.purpose == purpose).map(|visit| visit.date);
-        if stage.from > issued_on {
-            Self::UntilNext { stage, visit }
-        } else {
-            Self::Waiting { stage, visit: visit.filter(|visit| *visit > issued_on) }
+        let visit = of.visits.iter().find(|visit| visit.purpose == purpose && visit.due_day == day);
+        let visit = visit.map(|visit| visit.date);
+        let waits = gate <= issued_on;
+        let until = if waits { visit.filter(|visit| *visit > issued_on) } else { visit.or(Some(gate)) };
+        match back {
+            Some(back) if until.is_none_or(|until| back.date <= until) => Self::UntilBack { gate: Some(gate), back },
+            _ if waits => Self::Waiting { stage, gate, visit: until },
+            _ => Self::UntilNext { stage, gate, visit },
         }
     }
 
-    /// The stage that is not open, where there is one.
-    pub const fn next(&self) -> Option<&'p StageLine> {
+    /// The gate of the stage that has to be opened next, where there is one.
+    pub const fn gate(&self) -> Option<Date> {
         match self {
-            Self::UntilNext { stage, .. } | Self::Waiting { stage, .. } => Some(stage),
+            Self::UntilNext { gate, .. } | Self::Waiting { gate, .. } => Some(*gate),
+            Self::UntilBack { gate, .. } => *gate,
             Self::AllOpened { .. } => None,
         }
     }
@@ -113,7 +124,9 @@ impl<'p> Validity<'p> {
     /// The last day it is good for.
     pub fn until(&self) -> Option<Date> {
         match self {
-            Self::UntilNext { stage, visit } => Some(visit.unwrap_or(stage.from)),
+            Self::UntilNext { gate, visit, .. } => Some(visit.unwrap_or(*gate)),
+            // The last day before it.
+            Self::UntilBack { back, .. } => back.date.yesterday().ok(),
             Self::Waiting { visit, .. } => *visit,
             Self::AllOpened { until } => *until,
         }
@@ -123,14 +136,18 @@ impl<'p> Validity<'p> {
     pub fn sentence(&self, say: &Texts<'_>) -> String {
         let until = self.until().map_or(String::new(), short);
         match self {
-            Self::UntilNext { stage, visit } => {
+            Self::UntilBack { back, .. } => say.with(
+                "letter-valid-until-back",
+                &[("until", until.into()), ("back", short(back.date).into()), ("stage", back.stage.as_str().into())],
+            ),
+            Self::UntilNext { stage, visit, .. } => {
                 let id = if visit.is_some() { "letter-valid" } else { "letter-valid-without-visit" };
                 say.with(id, &[("until", until.into()), ("stage", stage.title.as_str().into())])
             }
-            Self::Waiting { stage, .. } => say.with(
+            Self::Waiting { stage, gate, .. } => say.with(
                 "letter-valid-waiting",
                 &[
-                    ("gate", short(stage.from).into()),
+                    ("gate", short(*gate).into()),
                     ("stage", stage.title.as_str().into()),
                     ("until", if until.is_empty() { "________________".into() } else { until.into() }),
                 ],

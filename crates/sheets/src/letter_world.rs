@@ -167,6 +167,11 @@ impl World {
         };
         let issued_on = issued_on(on, &openings, record.operation_date());
         let mut case = Case::new(&self.library, &self.catalogue, &record, &settings);
+        let title_of = |id: &str| match self.catalogue.get(id) {
+            Some(entry) => self.messages.text(&entry.message_id(), &[]),
+            None => id.to_owned(),
+        };
+        case.title_of = &title_of;
         case.openings = &openings;
         case.on = Some(issued_on);
         let prescription = prescription::prescribe(&case, &mut sink);
@@ -222,6 +227,7 @@ pub(crate) fn dates_of(made: &Made) -> Vec<String> {
     let of = &made.prescription;
     let mut dates: Vec<Date> = vec![of.operated_on, made.issued_on];
     dates.extend(of.stages.iter().map(|stage| stage.from));
+    dates.extend(of.today.iter().flat_map(|today| &today.not_before).map(|next| next.date));
     dates.extend(of.spans.iter().flat_map(|span| [span.from, span.until]));
     dates.extend(of.spans.iter().flat_map(|span| &span.goals).map(|goal| goal.due.date(of.operated_on)));
     dates.extend(of.visits.iter().map(|visit| visit.date));
@@ -231,6 +237,8 @@ pub(crate) fn dates_of(made: &Made) -> Vec<String> {
     dates.extend(stay.map(|day| day.date(of.operated_on)));
     let holds = made.settings.holds.iter().map(|hold| quantity::PostoperativeDay::new(hold.from_day + hold.days));
     dates.extend(holds.map(|day| day.date(of.operated_on)));
+    // A letter ends on the day before a go-back.
+    dates.extend(of.go_backs.iter().flat_map(|back| [Some(back.date), back.date.yesterday().ok()]).flatten());
     dates.extend(made.record.other_arm_operated_on());
     dates.extend(made.openings.0.iter().map(|opening| opening.on.value));
     let therapy = &made.settings.therapy;

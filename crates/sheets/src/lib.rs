@@ -17,6 +17,7 @@ mod fridge;
 mod handout;
 mod household;
 mod letter;
+mod letter_arcs;
 mod letter_done;
 mod letter_gates;
 mod letter_orders;
@@ -52,13 +53,13 @@ pub use activities::{Told, told as activities};
 pub use calls::{NoNumber, Numbers};
 pub use desk::{Desk, issued_on};
 pub use document::{
-    Band, Block, Cell, Column, Document, Drawing, Fact, Field, ListMark, Print, Reader, Shade, Side, Size, SlingRun,
-    StageRun, TickRow, Tone,
+    Band, Block, Captioned, Cell, Column, Document, Drawing, Fact, Field, ListMark, Print, Reader, Shade, Side, Size,
+    SlingRun, StageRun, TickRow, Tone,
 };
 pub use first_days::{SectionText, first_days, first_days_sections, is_untranslated};
 pub use handout::handout;
 pub use letter::letter;
-pub use parts::{OnPaper, Onward, Part, Period, on_paper, parts};
+pub use parts::{Begins, Lost, OnPaper, Part, Period, on_paper, parts};
 pub use pictures::{Drawn, moving_picture, picture};
 pub use points::{OtherArm, Point, Points};
 pub use surgeon::surgeon_page;

@@ -1,7 +1,7 @@
 //! Which days the box of limits shows, and whether what it says of them is in force.
 
 use jiff::civil::Date;
-use plan::{LimitRow, Prescription, Today, TodayBasis};
+use plan::{LimitRow, Prescription, SpanOfDays, StageLine, Today, TodayBasis};
 use quantity::PostoperativeDay;
 
 use crate::limits_table::{Value, value_in};
@@ -41,32 +41,25 @@ pub(crate) fn issued(of: &Prescription) -> Date {
 /// Whether the days of each run have to be opened first.
 ///
 /// # Method
-/// Planned is what lies at or after the gate of the first stage that is not open; what belongs to a
-/// stage that is not open and begins after the day of issue; and what comes after a go-back that still
-/// lies ahead, in a stage later than the one it goes back to: a go-back closes those. What a go-back that
-/// has come has undone is not planned any more, whether it was lived or not.
+/// Planned is what nothing signed opens on its first day: an opening counts only up to the next go-back. What a
+/// go-back that has come has undone is not planned any more, whether it was lived or not.
 pub(crate) fn are_planned(of: &Prescription) -> Vec<bool> {
-    let issued = issued(of);
-    let place = |id: &str| of.stages.iter().position(|stage| stage.id == id);
-    let gate = of.stages.iter().find(|stage| !stage.opened).map(|stage| stage.from);
-    let mut back_to: Option<usize> = None;
-    let mut before: Option<usize> = None;
-    let mut planned = Vec::with_capacity(of.spans.len());
-    for span in &of.spans {
-        let own = place(&span.stage);
-        let goes_back = own < before;
-        before = own;
-        if goes_back && span.from > issued {
-            back_to = back_to.map_or(own, |known| own.map(|own| own.min(known)));
-        } else if goes_back {
-            planned.fill(false);
-        }
-        let is_open = own.is_some_and(|own| of.stages[own].opened);
-        let is_past_the_gate = gate.is_some_and(|gate| span.from >= gate);
-        let is_closed_again = back_to.is_some() && own > back_to;
-        planned.push(is_past_the_gate || is_closed_again || (!is_open && span.from > issued));
+    let undone = of.go_backs.iter().filter(|back| back.date <= issued(of)).map(|back| back.day).max();
+    let is_undone = |span: &SpanOfDays| undone.is_some_and(|back| span.from_day < back);
+    of.spans.iter().map(|span| !of.is_open(span) && !is_undone(span)).collect()
+}
+
+/// The stage that has to be opened next, and its gate: the one that waits, else the first of the days ahead that nothing
+/// signed opens.
+pub(crate) fn next_gate(of: &Prescription) -> Option<(&StageLine, PostoperativeDay, Date)> {
+    if let Some(waits) = frozen(of).and_then(|today| today.not_before.as_ref()) {
+        let stage = of.stages.iter().find(|stage| stage.id == waits.stage)?;
+        return Some((stage, waits.day, waits.date));
     }
-    planned
+    let mut ahead = of.spans.iter().filter(|span| span.from > issued(of));
+    let closed = ahead.find(|span| !of.is_open(span))?;
+    let stage = of.stages.iter().find(|stage| !stage.is_open_on(closed.from_day))?;
+    Some((stage, closed.from_day, closed.from))
 }
 
 /// One place in a line of values: the day of issue, or a run of days of the plan.

@@ -183,7 +183,10 @@ impl<'p> LimitsTable<'p> {
         let mut columns = vec![Column { title: words::corner(shown), share: 4 }]; // not medical: a width
         columns.extend(shown.iter().enumerate().map(|(place, column)| {
             let before = place.checked_sub(1).map(|before| &shown[before]);
-            Column { title: words::column_title(column, before), share: 1 }
+            let is_frozen = self.columns.iter().any(|column| column.standing == Standing::Now);
+            let title = words::column_title(column, before);
+            let once = is_frozen && column.standing == Standing::Planned;
+            Column { title: if once { words::once_opened(&title) } else { title }, share: 1 }
         }));
         columns.push(Column { title: "why".into(), share: 1 });
         let strong = |text: &&str| Cell { text: (*text).to_owned(), span: 1, shade: Shade::None, strong: true };
@@ -197,10 +200,13 @@ impl<'p> LimitsTable<'p> {
         for (row, why) in self.rows.iter().zip(why) {
             let mark = if row.has_unsourced() { NO_SOURCE } else { "" };
             let mut cells = vec![plain(format!("{}{mark}", words::label(row)))];
-            cells.extend(merged(&row.values[start..end], |value| Cell {
+            // What has to be opened first has a ground of its own, so it never runs on from what is in force.
+            let standings = shown.iter().map(|column| column.standing == Standing::Planned);
+            let values: Vec<(Value, bool)> = row.values[start..end].iter().copied().zip(standings).collect();
+            cells.extend(merged(&values, |(value, is_planned)| Cell {
                 text: words::value(*value),
                 span: 1,
-                shade: shade(value.allowed),
+                shade: shade(value.allowed, *is_planned),
                 strong: false,
             }));
             cells.push(plain(why.clone()));
@@ -297,11 +303,13 @@ fn reasons<'p>(all: &[Shown<'p>], row: &GroupRow<'_>) -> Vec<&'p Reason> {
     found
 }
 
-const fn shade(allowed: Allowed) -> Shade {
-    match allowed {
-        Allowed::No => Shade::Closed,
-        Allowed::UpTo(_) => Shade::Light,
-        Allowed::Free => Shade::Middle,
+/// The more is allowed, the darker; lighter by one where a stage has to be opened first.
+const fn shade(allowed: Allowed, is_planned: bool) -> Shade {
+    match (allowed, is_planned) {
+        (Allowed::No, _) => Shade::Closed,
+        (Allowed::UpTo(_), true) => Shade::None,
+        (Allowed::UpTo(_), false) | (Allowed::Free, true) => Shade::Light,
+        (Allowed::Free, false) => Shade::Middle,
     }
 }
 

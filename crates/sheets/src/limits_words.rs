@@ -52,6 +52,11 @@ pub(crate) fn column_title(column: &DayColumn<'_>, before: Option<&DayColumn<'_>
     }
 }
 
+/// "once opened\nnot before 15 Apr\nday 14": while a gate waits, the day of a stage behind it may be over already.
+pub(crate) fn once_opened(title: &str) -> String {
+    format!("once opened\nnot before {title}")
+}
+
 /// "from, in 2026": the year of the first column.
 pub(crate) fn corner(columns: &[DayColumn<'_>]) -> String {
     columns.first().map_or("from".into(), |first| format!("from, in {}", first.date.year()))

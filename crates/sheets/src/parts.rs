@@ -2,10 +2,10 @@
 
 use jiff::Span;
 use jiff::civil::Date;
-use plan::{Allowed, ExerciseLine, LimitRow, Prescription, SlingLine, StageLine, TodayBasis};
+use plan::{Allowed, ExerciseLine, GoBack, LimitRow, Prescription, SlingLine, SpanOfDays, StageLine, TodayBasis, Wear};
 use quantity::PostoperativeDay;
 
-use body::Key;
+use body::{Joint, Key, Mode, Movement, Position};
 
 /// An opened stage that is not over on the day of issue.
 #[derive(Debug, Clone)]
@@ -14,8 +14,19 @@ pub struct Part<'p> {
     pub stage: &'p StageLine,
     /// Its place among the stages, from 1.
     pub number: usize,
+    /// How it comes after what is before it.
+    pub begins: Begins,
     /// Runs of days within which nothing changes, in order; at least one.
     pub periods: Vec<Period<'p>>,
+}
+
+/// How a part comes after the one before it.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Begins {
+    /// At its gate.
+    InOrder,
+    /// With a go-back that lies ahead: its rules are stricter, and nobody has to wait for them.
+    GoesBack,
 }
 
 /// A run of days within which nothing changes.
@@ -59,6 +70,37 @@ impl Period<'_> {
         own.or_else(|| self.of(key).map(|row| row.allowed).min()).unwrap_or(Allowed::No)
     }
 
+    /// Whether it allows less of anything than an earlier one, or has the sling worn more.
+    fn is_stricter_than(&self, before: &Self) -> bool {
+        // A position without a row of its own is bound by the row for every position.
+        let row = |key: Key| self.limits.iter().find(|row| row.key == key).map(|row| row.allowed);
+        let now = |key: Key| row(key).or_else(|| row(key.in_position(Position::Any))).unwrap_or(Allowed::No);
+        before.limits.iter().any(|row| now(row.key) < row.allowed) || self.sling.wear > before.sling.wear
+    }
+
+    /// What is less than in an earlier one, as a patient can be told of it.
+    pub fn lost_since(&self, before: &Self) -> Vec<Lost> {
+        let shoulder = |movement, mode| Key::any(Joint::Shoulder, movement, mode);
+        let hand = Key::any(Joint::WholeArm, Movement::HandLoad, Mode::Resisted);
+        let is_shut = |key: Key| before.allowed(key) != Allowed::No && self.allowed(key) == Allowed::No;
+        let mut lost = Vec::new();
+        if is_shut(shoulder(Movement::ForwardElevation, Mode::Active)) {
+            lost.push(Lost::OwnStrength);
+        }
+        if is_shut(shoulder(Movement::ForwardElevation, Mode::Resisted)) {
+            lost.push(Lost::Bands);
+        }
+        if self.allowed(hand) < before.allowed(hand) {
+            lost.push(Lost::Holding);
+        }
+        match (before.sling.wear, self.sling.wear) {
+            (before, Wear::Always) if before != Wear::Always => lost.push(Lost::SlingOff),
+            (Wear::None, Wear::Weaning) => lost.push(Lost::SlingGone),
+            _ => {}
+        }
+        lost
+    }
+
     /// Whether a key is allowed only lying on the back.
     pub fn only_lying(&self, key: Key) -> bool {
         self.of(key).any(|row| row.only_lying)
@@ -69,6 +111,21 @@ impl Period<'_> {
     }
 }
 
+/// What a go-back takes away again.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Lost {
+    /// Raising the arm by its own strength.
+    OwnStrength,
+    /// Bands and weights.
+    Bands,
+    /// Holding and carrying, or as much of it.
+    Holding,
+    /// Going without the sling at all: it is worn day and night again.
+    SlingOff,
+    /// Going without the sling the whole day.
+    SlingGone,
+}
+
 /// What one handout prints of the opened stages, and what it leaves to later paper.
 #[derive(Debug, Clone, Copy)]
 pub struct OnPaper<'a, 'p> {
@@ -76,15 +133,6 @@ pub struct OnPaper<'a, 'p> {
     pub printed: &'a [Part<'p>],
     /// The stages after those.
     pub later: &'a [Part<'p>],
-}
-
-/// How the rules go on where a stage is left to later paper.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Onward {
-    /// Nothing that is allowed becomes less: who has no new paper yet may go on with the old one.
-    NoStricter,
-    /// Something becomes less: the old paper must not be followed any more.
-    Stricter,
 }
 
 /// Takes what is on now, and the next stage only where it begins soon: nobody carries paper for months ahead.
@@ -106,28 +154,29 @@ pub fn on_paper<'a, 'p>(parts: &'a [Part<'p>], issued_on: Date) -> OnPaper<'a, '
 }
 
 impl OnPaper<'_, '_> {
-    /// Whether the first stage that is left to later paper allows less of anything than the last one printed.
-    pub fn onward(&self) -> Onward {
-        let (Some(last), Some(next)) = (self.printed.last(), self.later.first()) else { return Onward::NoStricter };
-        let (Some(before), Some(after)) = (last.periods.last(), next.periods.first()) else {
-            return Onward::NoStricter;
-        };
-        let is_less = before.limits.iter().any(|row| after.allowed(row.key) < row.allowed);
-        let more_sling = after.sling.wear > before.sling.wear;
-        if is_less || more_sling { Onward::Stricter } else { Onward::NoStricter }
+    /// The first day after those printed that allows less of anything than the last one printed: whoever has no new
+    /// paper by then must not go on with the old one.
+    ///
+    /// # Method
+    /// Every later day is compared, and not the next step alone: that one may allow more, and the one after it less.
+    pub fn stricter_from(&self) -> Option<Date> {
+        let last = self.printed.last()?.periods.last()?;
+        let mut later = self.later.iter().flat_map(|part| &part.periods);
+        later.find(|period| period.is_stricter_than(last)).map(|period| period.from)
     }
 }
 
 /// The opened stages that are not over on the day of issue.
 ///
 /// # Method
-/// Opened, not dated: the parts end at the gate of the first stage that is not open. Where that gate
-/// has passed, there is one part, the limits of the day of issue, and it has no end. A stage that was
-/// opened before its gate begins at the gate.
+/// Opened, not dated: a part ends at the gate of the first stage that is not open, as far as is signed on the day of
+/// issue and as no go-back closes it again. Where that gate has passed, the first part is the limits of the day of
+/// issue, and it has no end. A stage that was opened before its gate begins at the gate. A go-back that lies ahead
+/// begins a part of its own, whatever waits before it: stricter rules wait for nobody.
 pub fn parts(of: &Prescription, issued_on: Date) -> Vec<Part<'_>> {
-    let first_closed = of.stages.iter().position(|stage| !stage.opened);
-    let gate = first_closed.map(|place| (of.stages[place].from_day, of.stages[place].from));
     let place_of = |id: &str| of.stages.iter().position(|stage| stage.id == id).unwrap_or(0);
+    let mut parts: Vec<Part<'_>> = Vec::new();
+    let mut begin = issued_on;
     if let Some(today) = of.today.as_ref().filter(|today| today.basis == TodayBasis::Frozen) {
         let place = place_of(&today.stage);
         let period = Period {
@@ -138,31 +187,62 @@ pub fn parts(of: &Prescription, issued_on: Date) -> Vec<Part<'_>> {
             limits: &today.limits,
             exercises: &today.exercises,
         };
-        return vec![Part { stage: &of.stages[place], number: place + 1, periods: vec![period] }];
+        parts.push(Part {
+            stage: &of.stages[place],
+            number: place + 1,
+            begins: Begins::InOrder,
+            periods: vec![period],
+        });
+        let Some(back) = of.next_go_back(issued_on) else { return parts };
+        begin = back.date;
     }
-    let mut parts: Vec<Part<'_>> = Vec::new();
     let last_span = of.spans.len().saturating_sub(1);
     for (order, span) in of.spans.iter().enumerate() {
-        let is_closed = gate.is_some_and(|(gate, _)| span.from_day >= gate);
-        let is_over = span.until <= issued_on && order < last_span;
-        if is_closed || is_over {
+        let is_over = span.until <= begin && order < last_span;
+        if is_over || !of.is_open(span) {
             continue;
         }
-        let until = match gate {
-            Some((gate, date)) if span.until_day >= gate => Some((gate, date)),
-            None if order == last_span => None,
-            _ => Some((span.until_day, span.until)),
-        };
         // What is printed is valid from the day of issue on, and not for days that are over.
         let issued = PostoperativeDay::of(issued_on, of.operated_on).filter(|day| *day > span.from_day);
         let (from_day, from) = issued.map_or((span.from_day, span.from), |day| (day, issued_on));
-        let period =
-            Period { from_day, from, until, sling: &span.sling, limits: &span.limits, exercises: &span.exercises };
+        let before = parts.last().and_then(|part| part.periods.last());
+        let period = Period {
+            from_day,
+            from,
+            until: (order < last_span).then_some((span.until_day, span.until)),
+            sling: before.filter(|before| keeps_sling(of, span, before, issued_on)).map_or(&span.sling, |b| b.sling),
+            limits: &span.limits,
+            exercises: &span.exercises,
+        };
         let place = place_of(&span.stage);
+        let begins = match ahead(of, issued_on).any(|back| back.day == span.from_day) {
+            true => Begins::GoesBack,
+            false => Begins::InOrder,
+        };
         match parts.last_mut() {
-            Some(part) if part.stage.id == span.stage => part.periods.push(period),
-            _ => parts.push(Part { stage: &of.stages[place], number: place + 1, periods: vec![period] }),
+            Some(part) if part.stage.id == span.stage && begins == Begins::InOrder => part.periods.push(period),
+            _ => parts.push(Part { stage: &of.stages[place], number: place + 1, begins, periods: vec![period] }),
         }
     }
     parts
+}
+
+/// Go-backs after the day of issue.
+fn ahead(of: &Prescription, issued_on: Date) -> impl Iterator<Item = &GoBack> {
+    of.go_backs.iter().filter(move |back| back.date > issued_on)
+}
+
+/// Whether the sling stays as it was, because a go-back puts it on again soon.
+fn keeps_sling(of: &Prescription, span: &SpanOfDays, before: &Period<'_>, issued_on: Date) -> bool {
+    span.from > issued_on && span.sling.wear < before.sling.wear && is_shortly_before_a_go_back(of, span.from)
+}
+
+/// Whether a go-back comes so soon after a day that no paper loosens the sling or gives driving on it.
+///
+/// # Source
+/// `nothing-looser-before-a-go-back`: own choice.
+pub(crate) fn is_shortly_before_a_go_back(of: &Prescription, day: Date) -> bool {
+    let soon = evidence::ids::NOTHING_LOOSER_BEFORE_A_GO_BACK.days().count();
+    let last = day.saturating_add(Span::new().days(i64::from(soon)));
+    of.next_go_back(day).is_some_and(|back| back.date <= last)
 }

@@ -4,11 +4,13 @@ use std::collections::HashMap;
 use std::sync::{LazyLock, Mutex};
 
 use body::{Look, Side};
+use diagnostic::{Sink, Sources};
 use drawing::{NoPicture, Picture, Request, SeenFrom, Tempo, Words};
-use exercise::{Demand, Entry};
+use exercise::{Catalogue, Demand, Entry};
 use quantity::Degrees;
 use wording::{Argument, Language, Messages};
 
+use crate::document::{Block, Captioned, Drawing};
 use crate::household;
 
 /// What is to be drawn of an entry of the catalogue.
@@ -134,6 +136,35 @@ fn with_words(
         room_mm: drawn.room_mm,
     })
 }
+
+/// The shipped catalogue: care poses are the same for everybody.
+static CARE: LazyLock<Catalogue> = LazyLock::new(|| {
+    let mut sources = Sources::new();
+    exercise::shipped(&mut Sink::new(), |name, text| sources.add(name, text))
+});
+
+/// Care poses and activities as small drawings side by side; none where nothing of them can be drawn.
+pub(crate) fn of_care(ids: &[&str], side: Side, look: Look, messages: &Messages) -> Option<Block> {
+    let drawings: Vec<Captioned> = ids
+        .iter()
+        .filter_map(|id| {
+            let entry = CARE.get(id)?;
+            let reach = |demand: &Demand| demand.amount.greatest_angle().unwrap_or_default();
+            let drawn = Drawn { entry, reach: &reach, limit: None, side, look, room_mm: SMALL_ROOM_MM };
+            let picture = picture(&drawn, messages).ok()?;
+            let caption = messages.text(&entry.message_id(), &[]);
+            let (width_mm, height_mm) = (picture.width_mm, picture.height_mm);
+            Some(Captioned {
+                caption,
+                drawing: Drawing { svg: picture.svg, width_mm, height_mm, alt: alt(&drawn, messages) },
+            })
+        })
+        .collect();
+    (!drawings.is_empty()).then_some(Block::Drawings { drawings })
+}
+
+/// Room for a small drawing, in millimeters.
+const SMALL_ROOM_MM: (f64, f64) = (48.0, 40.0);
 
 /// What a drawing shows, for those who can't see it: how the exercise starts, and how far the arc goes.
 pub(crate) fn alt(drawn: &Drawn<'_>, messages: &Messages) -> String {

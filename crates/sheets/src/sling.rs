@@ -34,8 +34,11 @@ pub(crate) fn bar(desk: &Desk<'_>, texts: &Texts<'_>, parts: &[Part<'_>]) -> Opt
         push(gate, first, today.sling.wear);
     }
     let periods = || parts.iter().flat_map(|part| &part.periods);
-    for period in periods() {
-        push(period.from_day.count(), period.until.map_or(until, |(day, _)| day.count()), period.sling.wear);
+    let nexts = periods().skip(1).map(|next| Some(next.from_day.count())).chain([None]);
+    for (period, next) in periods().zip(nexts) {
+        // Where a gate waits between two of them, what is worn goes on.
+        let until = next.unwrap_or_else(|| period.until.map_or(until, |(day, _)| day.count()));
+        push(period.from_day.count(), until, period.sling.wear);
     }
     let mut dates = vec![(0, texts.date(desk.prescription.operated_on))];
     let changes =

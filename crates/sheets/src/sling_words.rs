@@ -2,7 +2,7 @@
 
 use plan::{Prescription, SlingLine, SpanOfDays, Wear};
 
-use crate::limits_columns::{are_planned, frozen, issued};
+use crate::limits_columns::{are_planned, frozen, issued, next_gate};
 use crate::limits_words::on;
 
 /// A run of days with one way of wearing the sling.
@@ -39,7 +39,7 @@ pub(crate) fn line(of: &Prescription) -> String {
     let now = frozen(of);
     let mut parts: Vec<String> = Vec::new();
     if let Some(today) = now {
-        let next = of.stages.iter().find(|stage| !stage.opened).map_or("the next stage", |stage| &stage.title);
+        let next = next_gate(of).map_or("the next stage", |(stage, ..)| &stage.title);
         parts.push(format!("in force now: {}, until {next} is opened", words(&today.sling)));
     }
     let mut is_planned_told = false;

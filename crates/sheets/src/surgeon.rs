@@ -158,8 +158,11 @@ fn signature(desk: &Desk<'_>, say: &Texts<'_>, sha256: &str) -> Vec<Block> {
     let opened: Vec<String> = of
         .stages
         .iter()
-        .filter(|stage| stage.opened)
-        .map(|stage| format!("{} from {}", stage.title, on(stage.from, stage.from_day)))
+        .filter_map(|stage| match stage.closes_again {
+            _ if stage.opened => Some(format!("{} from {}", stage.title, on(stage.from, stage.from_day))),
+            Some((day, date)) => Some(format!("{} up to the go-back on {}", stage.title, on(date, day))),
+            None => None,
+        })
         .collect();
     signed.push(Block::Facts { rows: vec![fact("Opened", opened.join("; ")), fact("SHA-256", in_groups(sha256))] });
     if of.questions.iter().any(surgeon_questions::is_blocking) {

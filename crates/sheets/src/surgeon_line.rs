@@ -4,7 +4,7 @@ use plan::{Prescription, Wear};
 
 use crate::desk::Desk;
 use crate::document::{Block, SlingRun, StageRun};
-use crate::limits_columns::frozen;
+use crate::limits_columns::{frozen, next_gate};
 use crate::limits_words::short;
 use crate::sling_words;
 use crate::texts::Texts;
@@ -18,14 +18,13 @@ pub(crate) fn recovery_line(say: &Texts<'_>, desk: &Desk<'_>) -> Block {
     let mut stages: Vec<StageRun> = Vec::new();
     for span in of.spans.iter().filter(|span| span.from_day.count() < until_day) {
         let until = span.until_day.count().min(until_day);
-        let stage = of.stages.iter().find(|stage| stage.id == span.stage);
         match stages.last_mut() {
             Some(last) if last.shown == span.stage => last.until_day = until,
             _ => stages.push(StageRun {
                 from_day: span.from_day.count(),
                 until_day: until,
                 shown: span.stage.clone(),
-                opened: stage.is_some_and(|stage| stage.opened),
+                opened: of.is_open(span),
             }),
         }
     }
@@ -54,7 +53,7 @@ pub(crate) fn recovery_line(say: &Texts<'_>, desk: &Desk<'_>) -> Block {
 /// everything after it is planned.
 pub(crate) fn sling(of: &Prescription, until_day: u16) -> Vec<SlingRun> {
     let waiting = frozen(of).map(|today| {
-        let gate = of.stages.iter().find(|stage| !stage.opened).map_or(today.day, |stage| stage.from_day);
+        let gate = next_gate(of).map_or(today.day, |(_, day, _)| day);
         (gate.count().min(today.day.count()), today.day.count(), today.sling.wear)
     });
     let mut drawn: Vec<SlingRun> = Vec::new();

@@ -5,7 +5,7 @@ use plan::{GoalLine, Prescription, StageLine};
 
 use crate::desk::Desk;
 use crate::document::{Block, Cell, Column, Print};
-use crate::letter_gates::text;
+use crate::letter_gates::{closes_again, text};
 use crate::limits_columns::issued;
 use crate::limits_for_good::of_return;
 use crate::limits_table::plain;
@@ -79,6 +79,7 @@ pub(crate) fn gates(desk: &Desk<'_>, reasons: &mut ReasonsList) -> Block {
         let state = match opening {
             Some(opening) if stage.opened => format!("opened {} by {}", short(opening.on.value), opening.by),
             _ if stage.opened => "opened".into(),
+            _ if stage.closes_again.is_some() => closes_again(&say, stage),
             _ if waits(of, stage) => say.get("letter-gate-no-visit"),
             _ => "not opened".into(),
         };

@@ -108,3 +108,30 @@ fn a_return_that_is_shut_again_has_its_day_for_good() {
     let told: Vec<&str> = document.texts().into_iter().filter(|text| text.contains("shut again")).collect();
     assert_eq!(told, ["20 Apr 2026 (day 49); shut again after it, for good from 26 May 2026 (day 85)"]);
 }
+
+/// 4.54 kg from day 112 and a raise with 2.27 kg from day 140, for somebody of 45 kg: whoever signs and whoever treats
+/// reads of it, by the exercise's title.
+#[test]
+fn a_step_in_load_stands_under_the_cautions_of_both_pages() {
+    let (world, _) = world();
+    let light = SMALL.replace("[patient]", "[patient]\nmass = \"45 kg\"");
+    let made = world.made("light", &light, crate::letter_world::PRACTICE, "", None);
+    let steps: Vec<&String> =
+        made.prescription.cautions.iter().filter(|caution| caution.contains("turns the shoulder")).collect();
+    assert_eq!(steps.len(), 2, "{:?}", made.prescription.cautions);
+    for document in [surgeon_page(&world.desk(&made), DIGEST), crate::letter(&world.desk(&made))] {
+        let texts = document.texts();
+        for (title, weight, day) in [
+            ("Elbow bends with a weight", "4.54 kg", "day 112"),
+            ("Raise with a weight, thumb up", "2.27 kg", "day 140"),
+        ] {
+            let told = texts.iter().filter(|text| [title, weight, day, "45 kg"].iter().all(|part| text.contains(part)));
+            let told: Vec<_> = told.filter(|text| text.contains("not tendon tension")).collect();
+            assert_eq!(told.len(), 1, "{title}: {told:?}");
+            assert!(told[0].contains("in between, e.g."), "{}", told[0]);
+        }
+    }
+    // Without a mass nothing is known, and nothing is told.
+    let small = world.made("small", SMALL, crate::letter_world::PRACTICE, "", None);
+    assert!(!small.prescription.cautions.iter().any(|caution| caution.contains("turns the shoulder")));
+}

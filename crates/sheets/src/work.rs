@@ -178,9 +178,9 @@ enum Earliest {
 fn earliest(desk: &Desk<'_>, row: &Row) -> Earliest {
     let Some(date) = row.first else { return Earliest::Never };
     let has_come = date <= desk.issued_on;
-    match Validity::of(desk.prescription, desk.issued_on).next() {
-        Some(stage) if date >= stage.from && has_come => Earliest::Waits,
-        Some(stage) if date >= stage.from => Earliest::Planned(date),
+    match Validity::of(desk.prescription, desk.issued_on).gate() {
+        Some(gate) if date >= gate && has_come => Earliest::Waits,
+        Some(gate) if date >= gate => Earliest::Planned(date),
         _ if has_come && !is_now(desk, row.task) => Earliest::Waits,
         _ if has_come => Earliest::Now,
         _ => Earliest::From(date),

@@ -42,7 +42,7 @@ pub(crate) fn lifts(of: &Prescription, issued_on: Date) -> Vec<Lift> {
         let (hand, overhead) = pair(&today.limits);
         return vec![Lift { from: issued_on, before: None, hand, overhead, later: false }];
     }
-    let gate = Validity::of(of, issued_on).next().map(|stage| stage.from);
+    let gate = Validity::of(of, issued_on).gate();
     let mut lifts: Vec<Lift> = Vec::new();
     for span in of.spans.iter().filter(|span| span.until > issued_on) {
         let (hand, overhead) = pair(&span.limits);

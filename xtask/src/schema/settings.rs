@@ -24,6 +24,8 @@ pub fn schema() -> Value {
                         ("size", one_of(["a4", "letter"].into_iter())),
                         ("tablets", text()),
                         ("tablets_es", text()),
+                        ("build", words(body::Build::WORDS)),
+                        ("hair", words(body::Hair::WORDS)),
                         ("fever", one_of(["38.0 C", "38.3 C"].into_iter())),
                     ],
                 ),

@@ -162,6 +162,9 @@ struct Edges {
     height: f64,
 }
 
+/// From one end of a piece to the other, with room for rounding.
+const ENDS: std::ops::RangeInclusive<f64> = -1e-9..=1.0 + 1e-9;
+
 /// Rows the edges are sorted into.
 const ROWS: usize = 24;
 
@@ -205,10 +208,12 @@ impl Edges {
                 }
                 let share = (a - from).cross(edge) / slant;
                 let on_edge = (a - from).cross(way) / slant;
-                let crosses = (0.0..1.0).contains(&share) && (0.0..=1.0).contains(&on_edge);
+                // Both ends count, and a little beyond: a crossing at a corner must not fall between two pieces. One
+                // found twice does no harm.
+                let crosses = ENDS.contains(&share) && ENDS.contains(&on_edge);
                 // An edge stands in several rows.
                 if crosses && !shares[before..].iter().any(|known| (known - share).abs() < 1e-12) {
-                    shares.push(share);
+                    shares.push(share.clamp(0.0, 1.0));
                 }
             }
         }
@@ -247,5 +252,32 @@ mod tests {
         let inner = [(0.2, 0.2), (0.8, 0.2), (0.5, 0.8)].map(Point::from).to_vec();
         let cut = Line::closed(inner.clone()).cut(&square());
         assert_eq!((cut.inside, cut.outside.len()), (vec![Line::closed(inner)], 0));
+    }
+
+    proptest::proptest! {
+        #[test]
+        fn a_line_through_corners_is_cut_at_them(turn in 0.0..6.3, x in -0.3..0.3, step in 2_usize..6) {
+            let center = Point::new(x, x / 3.0);
+            let corners: Vec<Point> =
+                (0..13).map(|at| center + Vec2::from_angle(turn + f64::from(at) * 0.4833) * 0.2).collect();
+            let region = Region::polygon(&corners);
+            // From outside through every so many corners, as they lie on the grid, and out again.
+            let on_grid: Vec<Point> = region.contours().flatten().collect();
+            let beyond = |at: usize| center + (on_grid[at % on_grid.len()] - center) * 1.7;
+            let through = |at: usize| on_grid[at % on_grid.len()];
+            let points: Vec<Point> = (0..6).flat_map(|at| [through(at * step), beyond(at * step + 1)]).collect();
+            let length = Line::open(points.clone()).length();
+            let cut = Line::open(points).cut(&region);
+            let sum: f64 = cut.inside.iter().chain(&cut.outside).map(Line::length).sum();
+            proptest::prop_assert!((sum - length).abs() < 1e-6, "{} {}", sum, length);
+            for (runs, is_inside) in [(&cut.inside, true), (&cut.outside, false)] {
+                for two in runs.iter().flat_map(|run| run.points.windows(2)) {
+                    let middle = two[0].midpoint(two[1]);
+                    let clear = |side: f64| region.contains(center + (middle - center) * side) == is_inside;
+                    // A point on an edge belongs to both sides.
+                    proptest::prop_assert!(clear(0.9999) || clear(1.0001), "{}", middle);
+                }
+            }
+        }
     }
 }

@@ -16,10 +16,6 @@ pub(crate) fn lines(scene: &Scene, at: usize, lost: &[Lost]) -> Vec<(Line, Ink)>
     let is_hand = part.kinds.iter().any(|kind| kind.is_hand());
     let (kept, fine) = if is_hand { fine(scene, part, kept) } else { (kept, Vec::new()) };
     let mut lines = Vec::new();
-    if std::env::var("FDEBUG").is_ok() && part.kinds[0] == Kind::Shorts(super::joints::Flank::Operated) {
-        for (w, area) in &mine.hidden { for c in area.contours() { eprintln!("H {:?} {} {:?}", scene.parts[*w].kinds[0], c.len(), c.iter().map(|p| ((p.x*1000.0).round(), (p.y*1000.0).round())).collect::<Vec<_>>()); } }
-        for l in &kept { eprintln!("L {:?}", l.points.iter().map(|p| ((p.x*1000.0).round(), (p.y*1000.0).round(), mine.areas().any(|a| a.contains(*p)))).collect::<Vec<_>>()); }
-    }
     for (some, ink) in [(kept, part.ink), (seams, Ink::Seam), (fine, Ink::Fine)] {
         lines.extend(uncovered(some, mine.areas()).into_iter().map(|line| (line, ink)));
     }

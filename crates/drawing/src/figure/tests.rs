@@ -1,7 +1,7 @@
 //! What must hold of every figure, whatever the pose, the camera and the build.
 
 use body::{Angle, Arm, Blade, Fingers, Pose, Posture, Shoulder, Skeleton, Vector};
-use kurbo::Point;
+use kurbo::{ParamCurve, Point};
 use proptest::prelude::*;
 
 use super::things::{self, Spot, Thing};
@@ -341,4 +341,25 @@ fn the_same_figure_twice_is_the_same_text() {
     let spec = FigureSpec::new(Pose::at_rest(Posture::Sitting));
     let once = || painted(&Figure::compose(&spec, &Camera::degrees(-40.0, 8.0)), body::Side::Right);
     assert_eq!(once(), once());
+}
+
+#[test]
+fn the_shirt_hangs_over_the_hips_of_somebody_who_stands() {
+    // A leg of the shorts once showed through here, because its outline met a corner of the hem.
+    let shoulder = Shoulder { plane: degrees(60.0), elevation: degrees(60.0), outward: Angle::ZERO };
+    let arm = Arm { shoulder, elbow: degrees(30.0), ..Arm::HANGING };
+    let spec = FigureSpec {
+        build: Build::Curved,
+        hair: Hair::Scarf,
+        ..FigureSpec::new(Pose { operated: arm, ..Pose::at_rest(Posture::Standing) })
+    };
+    // Beyond these the other arm hangs before the belly.
+    for azimuth in -28..=28 {
+        let figure = Figure::compose(&spec, &Camera::degrees(f64::from(azimuth), 5.0));
+        let belly = kurbo::Rect::new(-0.06, 0.02, 0.06, 0.07);
+        for (ink, _, path) in &figure.lines {
+            let mut places = path.segments().flat_map(|segment| [0.2, 0.5, 0.8].map(|share| segment.eval(share)));
+            assert!(*ink == part::Ink::Ghost || !places.any(|place| belly.contains(place)), "{azimuth}: {ink:?}");
+        }
+    }
 }

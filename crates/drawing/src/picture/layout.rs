@@ -79,7 +79,13 @@ impl Layout {
         Picture { svg: svg.finish(), width_mm: self.size[0], height_mm: self.size[1] }
     }
 
-    pub(super) fn paint_moving(&self, scene: &Scene, request: &Request<'_>, figures: &[Composition], tempo: &Tempo) -> Picture {
+    pub(super) fn paint_moving(
+        &self,
+        scene: &Scene,
+        request: &Request<'_>,
+        figures: &[Composition],
+        tempo: &Tempo,
+    ) -> Picture {
         let words = request.words;
         let mirrored = request.side == Side::Left;
         let mut svg = Svg::new(self.size[0], self.size[1], words.title, words.description);

@@ -4,7 +4,7 @@ use body::{Person, SegmentTable};
 use quantity::{Degrees, Kilograms, Millimeters};
 
 use super::catalogue;
-use crate::{Beyond, Demand, Kind, Load, NoLoad, Whose};
+use crate::{Beyond, Demand, Holder, Kind, Load, NoLoad, Whose};
 
 const MEN: &[SegmentTable] = &[SegmentTable::Men];
 const BOTH: &[SegmentTable] = &[SegmentTable::Men, SegmentTable::Women];
@@ -55,7 +55,16 @@ fn each_kind_of_carrying_counts_as_it_should() {
 
 #[test]
 fn what_gravity_does_not_tell_is_said() {
-    let beyond = |id: &str| load_of(id, None).beyond;
+    let catalogue = catalogue();
+    let known = Whose::Known { person: man(), tables: MEN };
+    let beyond = |id: &str| {
+        let entry = catalogue.get(id).expect("in the catalogue");
+        let beyond = entry.beyond_gravity();
+        // What gravity does not tell gets no number, and nothing is said to carry the arm.
+        assert_eq!(entry.load(known, None, widest).err(), (!beyond.is_empty()).then_some(NoLoad::NotGravity), "{id}");
+        assert_eq!(entry.holder().is_none(), !beyond.is_empty(), "{id}");
+        beyond
+    };
     assert_eq!(beyond("band-external-rotation"), [Beyond::Band]);
     assert_eq!(beyond("push-up"), [Beyond::BodyWeight]);
     assert_eq!(beyond("carry-walk"), [Beyond::Pull]);
@@ -65,6 +74,20 @@ fn what_gravity_does_not_tell_is_said() {
     for id in ["forward-elevation", "full-can", "ball-squeeze", "pendulum", "biceps-curl"] {
         assert_eq!(beyond(id), [], "{id}");
     }
+}
+
+#[test]
+fn carried_is_said_only_where_something_carries_the_arm() {
+    let catalogue = catalogue();
+    let holder = |id: &str| catalogue.get(id).expect("in the catalogue").holder();
+    assert_eq!(holder("pendulum"), Some(Holder::Hanging));
+    assert_eq!(holder("table-slide"), Some(Holder::Carried));
+    // Its text lets a board carry the arm.
+    assert_eq!(holder("side-lying-elevation"), Some(Holder::Carried));
+    assert_eq!(holder("supine-elevation"), Some(Holder::Shared));
+    assert_eq!(holder("side-lying-external-rotation"), Some(Holder::Forearm));
+    assert_eq!(holder("forward-elevation"), Some(Holder::Own));
+    assert_eq!(holder("push-up"), None);
 }
 
 #[test]
@@ -88,7 +111,12 @@ fn ratios_of_an_empty_hand_are_the_same_for_every_size() {
     let small = Person::new(Millimeters::whole(1450), Kilograms::whole(45), SegmentTable::Women).expect("in range"); // not medical: somebody small
     let tall = Person::new(Millimeters::whole(2000), Kilograms::whole(130), SegmentTable::Women).expect("in range"); // not medical: somebody tall
     let women = &[SegmentTable::Women];
+    let mut weighed = 0;
     for entry in catalogue().entries().iter().filter(|entry| entry.kind == Kind::Exercise) {
+        if entry.load(Whose::Known { person: small, tables: women }, None, widest) == Err(NoLoad::NotGravity) {
+            continue;
+        }
+        weighed += 1;
         let of = |person| entry.load(Whose::Known { person, tables: women }, None, widest).expect("a load").middle();
         assert!((of(small) - of(tall)).abs() < 1e-9, "{}", entry.id);
         // And more in the hand is never less.
@@ -96,4 +124,5 @@ fn ratios_of_an_empty_hand_are_the_same_for_every_size() {
         let with = entry.load(Whose::Known { person: small, tables: women }, held, widest).expect("a load").middle();
         assert!(with >= of(small) - 1e-9, "{}: {with} under {}", entry.id, of(small));
     }
+    assert!(weighed > 70, "{weighed}");
 }

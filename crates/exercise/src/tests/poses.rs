@@ -201,6 +201,10 @@ fn who_carries_the_arm_agrees_with_who_moves_it() {
         let Some(target) = entry.target() else { continue };
         let fits = match (target.key.joint, target.key.mode) {
             (Joint::Shoulder, Mode::Passive | Mode::EndRangeStretch) => positions.weight == Weight::Carried,
+            // The arm slides by its own strength and a board carries it, which its text says.
+            (Joint::Shoulder, Mode::ActiveAssisted) if entry.id == "side-lying-elevation" => {
+                positions.weight == Weight::Carried
+            }
             (Joint::Shoulder, Mode::ActiveAssisted) => positions.weight == Weight::Shared,
             (Joint::Shoulder, _) => matches!(positions.weight, Weight::Own | Weight::Forearm),
             _ => true,

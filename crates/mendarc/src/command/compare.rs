@@ -183,9 +183,11 @@ fn with_case<T>(
     then: impl FnOnce(&Case<'_>) -> T,
 ) -> T {
     let line_of = Inputs::line_of(&inputs.sources);
+    let title_of = |id: &str| shelf.title(id);
     then(&Case {
         protocol: arguments.protocol.as_deref(),
         line_of: &line_of,
+        title_of: &title_of,
         ..Case::new(&shelf.library, &shelf.catalogue, record, settings)
     })
 }

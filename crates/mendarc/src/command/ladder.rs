@@ -37,9 +37,11 @@ pub fn run(arguments: &Ladder) -> Outcome {
         None => None,
         Some(record) => {
             let line_of = Inputs::line_of(&inputs.sources);
+            let title_of = |id: &str| shelf.title(id);
             let case = Case {
                 protocol: arguments.protocol.as_deref(),
                 line_of: &line_of,
+                title_of: &title_of,
                 ..Case::new(&shelf.library, &shelf.catalogue, record, &settings)
             };
             prescription::prescribe(&case, &mut inputs.sink)

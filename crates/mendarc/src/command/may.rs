@@ -40,11 +40,13 @@ pub fn run(arguments: &May) -> Outcome {
     let shelf = Shelf::new(&mut inputs.sources, &mut inputs.sink);
     let answer = {
         let line_of = Inputs::line_of(&inputs.sources);
+        let title_of = |id: &str| shelf.title(id);
         let case = Case {
             protocol: arguments.protocol.as_deref(),
             openings: &openings,
             on: Some(on),
             line_of: &line_of,
+            title_of: &title_of,
             ..Case::new(&shelf.library, &shelf.catalogue, &record, &settings)
         };
         prescription::may(&case, activity, on, &mut inputs.sink)

@@ -10,8 +10,11 @@ mod first_days;
 mod inputs;
 mod ladder;
 mod may;
+mod measure;
 mod papers;
 mod prescribe;
+mod recording;
+mod tilt;
 
 use clap::Parser as _;
 use diagnostic::Diagnostic;
@@ -28,6 +31,8 @@ pub fn run() -> Outcome {
             Command::FirstDays(arguments) => first_days::run(&arguments),
             Command::May(arguments) => may::run(&arguments),
             Command::Angles(arguments) => angles::run(&arguments),
+            Command::Measure(arguments) => measure::run(&arguments),
+            Command::Tilt(arguments) => tilt::run(&arguments),
             Command::Ladder(arguments) => ladder::run(&arguments),
             Command::Draw(arguments) => draw::run(&arguments),
             Command::Compare(arguments) => compare::run(&arguments),

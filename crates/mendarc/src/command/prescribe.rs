@@ -35,6 +35,7 @@ pub fn run(arguments: &Prescribe) -> Outcome {
     let shelf = Shelf::new(&mut inputs.sources, &mut inputs.sink);
     let (on, other, other_settings) = (on.flatten(), other.flatten(), other_settings.flatten());
     let no_lines = |_: diagnostic::Span| 0;
+    let title_of = |id: &str| shelf.title(id);
     let case = Case {
         protocol: arguments.protocol.as_deref(),
         openings: &openings,
@@ -42,6 +43,7 @@ pub fn run(arguments: &Prescribe) -> Outcome {
         other: other.as_ref(),
         other_settings: other_settings.as_ref(),
         line_of: &no_lines,
+        title_of: &title_of,
         ..Case::new(&shelf.library, &shelf.catalogue, &record, &settings)
     };
     let issued = {

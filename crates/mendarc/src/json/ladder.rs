@@ -28,9 +28,13 @@ pub struct Ladder<'a> {
     pub straight_level_arm_check_nm: Option<f64>,
     /// The straight arm that hangs loose; null where nobody in particular is asked about.
     pub hanging_arm: Option<Hanging>,
-    /// Lightest first; with a record each stage's exercises stand together.
+    /// Lightest first, those without a number last; with a record each stage's exercises stand together, each once for
+    /// every load it comes to in the stage.
     pub exercises: Vec<Exercise>,
+    /// Days on which the heaviest exercise of its kind becomes much heavier; says nothing of what `steps_leave_out` names.
     pub steps: Vec<SteepStep>,
+    /// Exercises whose load has no number, so that no step of theirs can be found.
+    pub steps_leave_out: Vec<LeftOut>,
     pub agreement: Vec<Agrees>,
     pub cautions: Vec<String>,
     pub diagnostics: Vec<Diagnostic>,
@@ -62,9 +66,11 @@ pub struct Exercise {
     pub id: String,
     pub title: String,
     pub stage: Option<String>,
-    /// The first postoperative day of this, its heaviest form in the stage.
+    /// The first postoperative day of this load in the stage.
     pub from_day: Option<u16>,
-    /// Whose muscles hold the arm: own, forearm, shared, carried.
+    /// The same day as a date.
+    pub from: Option<String>,
+    /// What holds the arm: own, forearm, shared, carried, hanging; null where gravity is not what the arm works against.
     pub weight: Option<&'static str>,
     pub held_kg: Option<f64>,
     /// The greatest gravitational moment at the shoulder that the arm's own muscles hold: by the heavier table where sex
@@ -80,7 +86,7 @@ pub struct Exercise {
     pub at_elevation_deg: Option<f64>,
     /// Why there is no number.
     pub not_known: Option<&'static str>,
-    /// What asks something of the shoulder that gravity does not tell.
+    /// What asks something of the shoulder that gravity does not tell; where there is any, there is no number.
     pub beyond_gravity: Vec<&'static str>,
     pub muscles: Muscles,
 }
@@ -101,20 +107,35 @@ pub struct Activity {
     pub mark: Option<&'static str>,
 }
 
-/// A day from which the heaviest exercise is much heavier than any before.
+/// A day from which the heaviest exercise of its kind is much heavier than any of that kind before.
 #[derive(Debug, Serialize, JsonSchema)]
 pub struct SteepStep {
     pub day: u16,
+    pub date: String,
     pub stage: String,
+    /// What is compared: raising, turning, moving back, arm at the side.
+    pub kind: &'static str,
     pub exercise: String,
+    pub held_kg: Option<f64>,
     pub relative: f64,
+    /// The heaviest of its kind before it, since the last go-back.
     pub before: Option<Before>,
+    /// Over what counted before: the own straight arm held level, or `before` where that is more.
     pub factor: f64,
+    /// Weights that would divide the step into even parts.
+    pub between_kg: Vec<f64>,
+}
+
+#[derive(Debug, Serialize, JsonSchema)]
+pub struct LeftOut {
+    pub exercise: String,
+    pub why: &'static str,
 }
 
 #[derive(Debug, Serialize, JsonSchema)]
 pub struct Before {
     pub exercise: String,
+    pub held_kg: Option<f64>,
     pub relative: f64,
 }
 
@@ -138,7 +159,7 @@ pub struct Misplaced {
     pub heavier: String,
     pub heavier_relative: f64,
     pub heavier_class: &'static str,
-    pub why: &'static str,
+    pub why: Vec<&'static str>,
 }
 
 /// The document.
@@ -167,15 +188,29 @@ pub fn document(told: &Told<'_>, shelf: &Shelf, found: &[Found], sources: &Sourc
                 center_of_oscillation_cm: range(Spread::of(arms().map(|arm| arm.center_of_oscillation_m() * 100.0))?),
             })
         }),
-        exercises: told.rungs.iter().map(|rung| exercise(rung, shelf)).collect(),
+        exercises: told.rungs.iter().map(|rung| exercise(rung, told, shelf)).collect(),
         steps: told.steps.iter().map(step).collect(),
+        steps_leave_out: left_out(told),
         agreement: agreement(told.rungs).iter().map(agrees).collect(),
         cautions: usual_cautions(),
         diagnostics: diagnostics::all(found, sources),
     })
 }
 
-fn exercise(rung: &Rung<'_>, shelf: &Shelf) -> Exercise {
+/// Each exercise without a number once.
+fn left_out(told: &Told<'_>) -> Vec<LeftOut> {
+    let mut left_out: Vec<LeftOut> = Vec::new();
+    for rung in told.rungs {
+        if let Err(why) = &rung.load
+            && !left_out.iter().any(|known| known.exercise == rung.entry.id)
+        {
+            left_out.push(LeftOut { exercise: rung.entry.id.clone(), why: not_known(*why) });
+        }
+    }
+    left_out
+}
+
+fn exercise(rung: &Rung<'_>, told: &Told<'_>, shelf: &Shelf) -> Exercise {
     let load = rung.load.as_ref().ok();
     let moment = load.and_then(exercise::Load::moment_nm);
     Exercise {
@@ -183,7 +218,11 @@ fn exercise(rung: &Rung<'_>, shelf: &Shelf) -> Exercise {
         title: shelf.title(&rung.entry.id),
         stage: rung.stage.map(str::to_owned),
         from_day: rung.from_day.map(quantity::PostoperativeDay::count),
-        weight: rung.entry.positions.map(|positions| positions.weight.name()),
+        from: rung
+            .from_day
+            .zip(told.prescription)
+            .map(|(day, prescription)| day.date(prescription.operated_on).to_string()),
+        weight: rung.entry.holder().map(exercise::Holder::name),
         held_kg: rung.held.map(quantity::Kilograms::number),
         peak_moment_nm: load.and_then(exercise::Load::middle_nm).map(rounded),
         peak_moment_range_nm: moment.map(range),
@@ -205,6 +244,7 @@ fn exercise(rung: &Rung<'_>, shelf: &Shelf) -> Exercise {
 pub(crate) const fn not_known(why: NoLoad) -> &'static str {
     match why {
         NoLoad::MassUnknown => "a weight is held and the body mass is not known",
+        NoLoad::NotGravity => "its load is not gravity",
         NoLoad::NotAnExercise | NoLoad::NoTable => "it has no poses",
     }
 }
@@ -220,14 +260,19 @@ fn activity(measured: Option<Measured>) -> Option<Activity> {
 fn step(step: &Step) -> SteepStep {
     SteepStep {
         day: step.day.count(),
+        date: step.date.to_string(),
         stage: step.stage.clone(),
+        kind: step.work.name(),
         exercise: step.exercise.clone(),
+        held_kg: step.held.map(quantity::Kilograms::number),
         relative: rounded(step.ratio),
-        before: step
-            .before
-            .as_ref()
-            .map(|(exercise, ratio)| Before { exercise: exercise.clone(), relative: rounded(*ratio) }),
+        before: step.before.as_ref().map(|reached| Before {
+            exercise: reached.exercise.clone(),
+            held_kg: reached.held.map(quantity::Kilograms::number),
+            relative: rounded(reached.ratio),
+        }),
         factor: rounded(step.factor),
+        between_kg: step.between.iter().map(|weight| weight.number()).collect(),
     }
 }
 
@@ -248,7 +293,7 @@ fn agrees(found: &Agreement) -> Agrees {
                 heavier: misplaced.heavier.clone(),
                 heavier_relative: rounded(misplaced.heavier_ratio),
                 heavier_class: misplaced.heavier_class.name(),
-                why: misplaced.why.name(),
+                why: misplaced.why.iter().map(|why| why.name()).collect(),
             })
             .collect(),
     }

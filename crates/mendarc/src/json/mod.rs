@@ -5,6 +5,7 @@ pub mod check;
 pub mod comparison;
 mod diagnostics;
 pub mod ladder;
+pub mod measurement;
 mod prescription;
 mod reason;
 pub mod stored;

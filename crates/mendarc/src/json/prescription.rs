@@ -63,7 +63,10 @@ pub struct Stage {
     pub title: String,
     pub from_day: u16,
     pub from: String,
+    /// Whether it is opened for this gate.
     pub opened: bool,
+    /// The first day on which it is closed again, where it is opened now and a go-back lies ahead.
+    pub closes_again: Option<String>,
     pub criteria: Vec<Criterion>,
     pub reasons: Vec<Reason>,
 }
@@ -293,6 +296,7 @@ impl Prescription {
                     from_day: stage.from_day.count(),
                     from: stage.from.to_string(),
                     opened: stage.opened,
+                    closes_again: stage.closes_again.map(|(_, date)| date.to_string()),
                     criteria: stage
                         .criteria
                         .iter()

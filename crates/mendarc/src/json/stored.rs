@@ -314,8 +314,8 @@ fn named<T: Copy>(words: &[(&str, T)], text: &str) -> Option<T> {
 fn remarks(of: &shape::Prescription, course: &mut Course) {
     let caps = of.protocol.capped_by.iter().map(String::as_str);
     course.say(beside::PROTOCOL, clean(&words::protocol(&of.protocol.id, caps)));
-    for stage in of.stages.iter().filter(|stage| stage.opened) {
-        course.say(beside::OPENED, clean(&stage.id));
+    for stage in of.stages.iter().filter(|stage| stage.opened || stage.closes_again.is_some()) {
+        course.say(beside::OPENED, clean(&words::opened(&stage.id, stage.closes_again.as_deref())));
     }
     for index in &of.indices {
         course.say(beside::INDEX, clean(&words::index(&index.id, index.low, index.high, index.of, &index.meaning)));

@@ -3,15 +3,15 @@
 use std::fmt::Write as _;
 
 use body::{HangingArm, Moments, SegmentTable, Spread};
-use exercise::{Measured, Weight, Whose};
+use exercise::Whose;
 use plan::Prescription;
 use prescription::ladder::{Agreement, Muscle, Rung, Step, agreement};
 use quantity::Kilograms;
 
-use crate::json::ladder::not_known;
 use crate::shelf::Shelf;
-use crate::view::dates;
+use crate::view::ladder_rows::{Ladder, range};
 use crate::view::paint::{FAINT, HEADING, paint, wrapped};
+use crate::view::{dates, ladder_steps};
 
 /// What a ladder tells.
 #[derive(Debug)]
@@ -42,60 +42,51 @@ pub enum Shown {
 }
 
 const WIDTH: usize = 104;
-const TITLE: usize = 44;
 
 /// The page.
 pub fn page(told: &Told<'_>, shelf: &Shelf) -> String {
     let mut page = head(told);
-    let moments = match told.whose {
-        Whose::Known { .. } => Column::Shown,
-        Whose::OfMass { .. } | Whose::Anybody(_) => Column::LeftOut,
-    };
+    let ladder = Ladder::of(told, shelf);
     match told.prescription {
-        None => {
-            columns(&mut page, told, moments);
-            for rung in told.rungs {
-                line(&mut page, rung, told, moments, shelf);
-            }
-        }
-        Some(prescription) => stages(&mut page, told, prescription, moments, shelf),
+        None => ladder.print(&mut page, |_| true),
+        Some(prescription) => stages(&mut page, told, prescription, &ladder, shelf),
     }
-    steps(&mut page, told, shelf);
+    ladder_steps::print(&mut page, told, shelf);
     order(&mut page, told, shelf);
     let caution = shelf.messages.text(wording::cautions::LINE, &[]);
     let _ = writeln!(page, "\n{}", paint(FAINT, &wrapped(&caution, WIDTH, "")));
     page
 }
 
-/// Whether newton meters can be given.
-#[derive(Clone, Copy, PartialEq, Eq)]
-enum Column {
-    Shown,
-    LeftOut,
-}
-
 /// Stage by stage; what goes on as it was is only named.
-fn stages(page: &mut String, told: &Told<'_>, prescription: &Prescription, moments: Column, shelf: &Shelf) {
+fn stages(page: &mut String, told: &Told<'_>, prescription: &Prescription, ladder: &Ladder<'_>, shelf: &Shelf) {
     let mut known: Vec<&Rung<'_>> = Vec::new();
     for stage in &prescription.stages {
         let title = format!("{}, planned from {}", stage.title, dates::with_weekday(stage.from));
         let _ = writeln!(page, "\n{}", paint(HEADING, &title));
         let rungs = || told.rungs.iter().filter(|rung| rung.stage == Some(stage.id.as_str()));
-        let (as_before, fresh): (Vec<_>, Vec<_>) = rungs()
-            .partition(|rung| known.iter().any(|before| before.entry.id == rung.entry.id && before.load == rung.load));
-        if !fresh.is_empty() {
-            columns(page, told, moments);
-        }
-        for rung in &fresh {
-            line(page, rung, told, moments, shelf);
-        }
+        let (as_before, fresh): (Vec<_>, Vec<_>) = rungs().partition(|rung| {
+            known
+                .iter()
+                .any(|before| before.entry.id == rung.entry.id && before.load == rung.load && before.held == rung.held)
+        });
+        ladder.print(page, |rung| fresh.iter().any(|fresh| std::ptr::eq(*fresh, rung)));
         if !as_before.is_empty() {
             let names: Vec<String> = as_before.iter().map(|rung| shelf.title(&rung.entry.id)).collect();
-            let text = format!("as heavy as before: {}", names.join("; "));
+            let text = format!("as before: {}", names.join("; "));
             let _ = writeln!(page, "  {}", paint(FAINT, &wrapped(&text, WIDTH - 2, "    ")));
         }
         known.retain(|before| !fresh.iter().any(|rung| rung.entry.id == before.entry.id));
         known.extend(fresh);
+    }
+    if !prescription.go_backs.is_empty() {
+        let days: Vec<String> = prescription
+            .go_backs
+            .iter()
+            .map(|back| format!("on {} (day {})", dates::short(back.date), back.day.count()))
+            .collect();
+        let text = format!("The plan goes back {}; each load is dated as it is first reached.", days.join(" and "));
+        let _ = writeln!(page, "\n  {}", wrapped(&text, WIDTH - 2, "  "));
     }
 }
 
@@ -147,8 +138,9 @@ fn head(told: &Told<'_>) -> String {
     say(
         "This is an outer moment, not the tension of a tendon, and it sets no limit. Read the muscle's activity beside \
          it. A carried or hanging arm counts as 0; a helped one holds between nothing and all of its weight, and a half \
-         is taken (own choice); where the upper arm rests, the forearm's weight counts, as far as it turns the arm. A + \
-         marks what asks more than gravity tells: there the number is the least of it, and the place in the order too low.",
+         is taken (own choice); where the upper arm rests, the forearm's weight counts, as far as it turns the arm. \
+         \"Peak at\" is how far up from the body the arm is where it is heaviest. What does not work against gravity has no \
+         number and no place in the order.",
     );
     if told.shown == Shown::InsteadOfTheRepaired {
         say(
@@ -161,94 +153,6 @@ fn head(told: &Told<'_>) -> String {
 
 fn names(tables: &[SegmentTable]) -> String {
     tables.iter().map(|table| table.name()).collect::<Vec<_>>().join(" and of ")
-}
-
-fn columns(page: &mut String, told: &Told<'_>, moments: Column) {
-    let newton_meters = if moments == Column::Shown { format!("{:>12}  ", "N·m") } else { "  ".to_owned() };
-    let heads: Vec<&str> = told.muscles.iter().map(|muscle| muscle.name()).collect();
-    let text =
-        format!("  {:TITLE$} {:12} {:>5} {newton_meters}{:8} {}", "", "weight", "times", "held", heads.join(" / "));
-    let _ = writeln!(page, "{}", paint(FAINT, &text));
-}
-
-fn line(page: &mut String, rung: &Rung<'_>, told: &Told<'_>, moments: Column, shelf: &Shelf) {
-    let (times, moment) = match &rung.load {
-        Ok(load) => {
-            let more = if load.beyond.is_empty() { " " } else { "+" };
-            (
-                format!("{:.2}{more}", load.middle()),
-                load.moment_nm().map_or_else(String::new, |moment| range(moment, 1)),
-            )
-        }
-        Err(_) => ("? ".to_owned(), String::new()),
-    };
-    let moment = if moments == Column::Shown { format!("{moment:>12}  ") } else { "  ".to_owned() };
-    let held = rung.held.map_or_else(String::new, |held| format!("{held} kg"));
-    let classes = told.muscles.iter().map(|muscle| muscle.measured_in(rung.entry));
-    let classes: Vec<String> =
-        classes.map(|measured| measured.map_or_else(|| "not measured".to_owned(), activity)).collect();
-    let muscle = classes.join(" / ");
-    let title = shelf.title(&rung.entry.id);
-    let weight = match rung.entry.positions.map(|positions| positions.weight) {
-        Some(Weight::Own) => "own",
-        Some(Weight::Forearm) => "forearm's",
-        Some(Weight::Shared) => "helped",
-        Some(Weight::Carried) => "carried",
-        None => "",
-    };
-    let _ = writeln!(page, "  {title:TITLE$} {weight:12} {times:>6}{moment}{held:8} {muscle}");
-    let mut remarks: Vec<String> = Vec::new();
-    if let Err(why) = &rung.load {
-        remarks.push(not_known(*why).to_owned());
-    }
-    let beyond: Vec<&str> = rung.entry.beyond_gravity().iter().map(|beyond| beyond.name()).collect();
-    if !beyond.is_empty() {
-        remarks.push(format!("more than gravity tells: {}", beyond.join(", ")));
-    }
-    if !remarks.is_empty() {
-        let _ = writeln!(page, "    {}", paint(FAINT, &remarks.join("; ")));
-    }
-}
-
-fn activity(measured: Measured) -> String {
-    match measured.evidence.how_known.mark() {
-        None => measured.class.name().to_owned(),
-        Some(mark) => format!("{} ({mark})", measured.class.name()),
-    }
-}
-
-/// One number where both ends print alike.
-fn range(spread: Spread, places: usize) -> String {
-    let [least, most] = [spread.least, spread.most].map(|value| format!("{value:.places$}"));
-    if least == most { most } else { format!("{least} to {most}") }
-}
-
-fn steps(page: &mut String, told: &Told<'_>, shelf: &Shelf) {
-    if told.prescription.is_none() {
-        return;
-    }
-    let _ = writeln!(page, "\n{}", paint(HEADING, "Steps"));
-    if told.steps.is_empty() {
-        let factor = evidence::ids::STEP_OF_LOAD.number();
-        let _ = writeln!(page, "  none: no day's heaviest exercise is more than {factor} times the heaviest before it");
-        if told.rungs.iter().any(|rung| rung.load.is_err()) {
-            let _ = writeln!(page, "  (exercises without a number were left out)");
-        }
-    }
-    for step in told.steps {
-        let before = match &step.before {
-            Some((exercise, ratio)) => format!("before it {} with {ratio:.2}", shelf.title(exercise)),
-            None => "before it nothing holds the arm's weight".to_owned(),
-        };
-        let text = format!(
-            "day {}: {} with {:.2}, {:.1} times what counts as reached; {before}",
-            step.day.count(),
-            shelf.title(&step.exercise),
-            step.ratio,
-            step.factor
-        );
-        let _ = writeln!(page, "  {}", wrapped(&text, WIDTH - 2, "    "));
-    }
 }
 
 fn order(page: &mut String, told: &Told<'_>, shelf: &Shelf) {
@@ -264,7 +168,7 @@ fn order(page: &mut String, told: &Told<'_>, shelf: &Shelf) {
                 shelf.title(&misplaced.heavier),
                 misplaced.heavier_ratio,
                 misplaced.heavier_class.name(),
-                misplaced.why
+                misplaced.why.iter().map(|why| why.name()).collect::<Vec<_>>().join("; ")
             );
             let _ = writeln!(page, "    {}", wrapped(&text, WIDTH - 4, "      "));
         }

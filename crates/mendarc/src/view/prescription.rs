@@ -444,7 +444,11 @@ pub(super) fn exercise(line: &ExerciseLine, shelf: &Shelf) -> String {
 fn gates(page: &mut String, of: &Prescription, why: bool) {
     section(page, "Gates (opened by the surgeon, never by the date alone)");
     for stage in of.stages.iter().filter(|stage| stage.from_day.count() > 0) {
-        let opened = if stage.opened { ", opened" } else { "" };
+        let opened = match stage.closes_again {
+            Some((_, date)) => format!(", opened before; closes again on {date}, and has to be opened anew"),
+            None if stage.opened => ", opened".into(),
+            None => String::new(),
+        };
         let _ =
             writeln!(page, "  {} {}{opened}", from(stage.from, stage.from_day.count()), paint(HEADING, &stage.title));
         let criteria: Vec<&str> = stage.criteria.iter().map(|criterion| criterion.text.as_str()).collect();

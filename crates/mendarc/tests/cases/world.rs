@@ -125,12 +125,14 @@ impl<'s> World<'s> {
 
     fn with_case<T>(&self, on: Option<Date>, then: impl FnOnce(&Case<'_>) -> T) -> Option<T> {
         let line_of = |span: Span| self.sources.get(span.file).map_or(0, |source| source.position(span.start).line);
+        let title_of = |id: &str| self.shelf.title(id);
         let case = Case {
             protocol: self.protocol.as_deref(),
             openings: &self.openings,
             on,
             other: self.other.as_ref(),
             line_of: &line_of,
+            title_of: &title_of,
             ..Case::new(&self.shelf.library, &self.shelf.catalogue, self.record.as_ref()?, &self.settings)
         };
         Some(then(&case))

@@ -6,6 +6,7 @@ mod check;
 mod codes;
 mod compare;
 mod documents;
+mod draw;
 mod files;
 mod folder;
 mod ladder;

@@ -28,8 +28,9 @@ impl Course {
         course.lines = stages(of).chain(goals(of)).chain(visits(of)).chain(returns(of)).collect();
         let protocol = words::protocol(&of.protocol.id, of.protocol.capped_by.iter().map(String::as_str));
         course.say(beside::PROTOCOL, protocol);
-        for stage in of.stages.iter().filter(|stage| stage.opened) {
-            course.say(beside::OPENED, stage.id.clone());
+        for stage in of.stages.iter().filter(|stage| stage.opened || stage.closes_again.is_some()) {
+            let closes = stage.closes_again.map(|(_, date)| date.to_string());
+            course.say(beside::OPENED, words::opened(&stage.id, closes.as_deref()));
         }
         for index in &of.indices {
             course.say(beside::INDEX, words::index(index.id, index.low, index.high, index.of, &index.meaning));

@@ -47,6 +47,11 @@ pub fn clinic_day(due: u16, day: u16) -> String {
     if due == day { String::new() } else { format!("seen on day {day}") }
 }
 
+/// An opened stage, with the day on which a go-back closes it again.
+pub fn opened(stage: &str, closes_again: Option<&str>) -> String {
+    closes_again.map_or_else(|| stage.to_owned(), |date| format!("{stage}, closed again on {date}"))
+}
+
 /// What a return says beside its day.
 pub fn return_to(opened_by_surgeon: bool, note: Option<&str>) -> String {
     let opened = opened_by_surgeon.then_some("when the surgeon opens it");

@@ -1,10 +1,10 @@
 //! Whether the order by weight agrees with what was measured of the muscles.
 
 use body::{Joint, Movement};
-use exercise::{ActivityClass, Beyond, Entry, Measured, Weight};
+use exercise::{ActivityClass, Entry, Holder, Measured};
 use operative::{Record, Tendon};
 
-use super::Rung;
+use super::{Rung, Work};
 
 body::words! {
     /// A muscle that a repair may involve.
@@ -73,17 +73,25 @@ pub struct OutOfOrder {
     pub heavier_ratio: f64,
     /// That one's class.
     pub heavier_class: ActivityClass,
-    /// Why.
-    pub why: Why,
+    /// Why; at least one reason.
+    pub why: Vec<Why>,
 }
 
 body::words! {
     /// Why weight and muscle activity do not agree.
     Why {
+        /// The shoulder blade works, and the number tells of the arm only.
+        Blade = "a blade exercise: its number is only the arm's weight",
         /// The weight is carried; the muscle was found to work all the same.
         Carried = "the arm's weight is carried, and the muscle works all the same",
-        /// Turning lifts little and asks much of the cuff.
-        Turning = "turning lifts only the forearm and works the cuff itself",
+        /// The arm hangs; the muscle was found to work all the same.
+        Hanging = "the arm hangs, and the muscle works all the same",
+        /// Turning against the weight of the forearm lifts little and asks much of the cuff.
+        TurningLifts = "turning lifts only the forearm and works the cuff itself",
+        /// Turning an upright arm lifts nothing.
+        TurningUpright = "upright, the turn meets no weight: the muscle turns the arm",
+        /// The number of a helped arm is the half that is assumed.
+        AssumedHalf = "the helped one's number is the assumed half of its weight",
         /// The heavier one asks other muscles.
         OtherMuscles = "the heavier one is held mostly by other muscles",
         /// None of the above.
@@ -94,19 +102,16 @@ body::words! {
 /// For each muscle, how far the order by weight agrees with muscle activity.
 ///
 /// # Method
-/// Every pair of exercises that both have a number for their load, ask nothing that gravity does not tell, and have a
-/// measurement of the muscle. Two loads closer
-/// than a twentieth of a level arm's count as the same. An exercise that stands in several stages counts once, in its
-/// heaviest form.
+/// Every pair of exercises that both have a number for their load and a measurement of the muscle; what gravity does not
+/// tell has no number. Two loads closer than a twentieth of a level arm's count as the same. An exercise that stands
+/// here more than once counts once, in its heaviest form.
 pub fn agreement(rungs: &[Rung<'_>]) -> Vec<Agreement> {
     Muscle::ALL.iter().map(|&muscle| of_muscle(muscle, rungs)).collect()
 }
 
 fn of_muscle(muscle: Muscle, rungs: &[Rung<'_>]) -> Agreement {
     let mut measured: Vec<(&Rung<'_>, f64, Measured)> = Vec::new();
-    // What gravity does not tell is no small load: such an exercise can't be told from a lighter one.
-    let is_whole = |rung: &&Rung<'_>| rung.entry.beyond_gravity().iter().all(|beyond| *beyond == Beyond::Speed);
-    for rung in rungs.iter().filter(is_whole) {
+    for rung in rungs {
         let (Some(load), Some(of_muscle)) = (rung.middle(), muscle.measured_in(rung.entry)) else { continue };
         match measured.iter_mut().find(|(known, ..)| known.entry.id == rung.entry.id) {
             None => measured.push((rung, load, of_muscle)),
@@ -147,8 +152,8 @@ fn of_muscle(muscle: Muscle, rungs: &[Rung<'_>]) -> Agreement {
 }
 
 /// Why a lighter exercise works a muscle harder.
-fn why(lighter: &Rung<'_>, heavier: &Rung<'_>) -> Why {
-    let weight = lighter.entry.positions.map(|positions| positions.weight);
+fn why(lighter: &Rung<'_>, heavier: &Rung<'_>) -> Vec<Why> {
+    let joint = lighter.entry.target().map(|target| target.key.joint);
     let turns = lighter.entry.target().is_some_and(|target| {
         target.key.joint == Joint::Shoulder
             && matches!(
@@ -160,15 +165,23 @@ fn why(lighter: &Rung<'_>, heavier: &Rung<'_>) -> Why {
             )
     });
     let asks_elbow = heavier.entry.target().is_some_and(|target| target.key.joint != Joint::Shoulder);
-    if weight == Some(Weight::Carried) {
-        Why::Carried
-    } else if turns {
-        Why::Turning
-    } else if asks_elbow {
-        Why::OtherMuscles
-    } else {
-        Why::Unknown
+    let helped = [lighter, heavier].iter().any(|rung| rung.entry.holder() == Some(Holder::Shared));
+    let of_lighter = match lighter.entry.holder() {
+        _ if joint == Some(Joint::Scapula) => Some(Why::Blade),
+        Some(Holder::Carried) => Some(Why::Carried),
+        Some(Holder::Hanging) => Some(Why::Hanging),
+        Some(Holder::Forearm) if turns => Some(Why::TurningLifts),
+        Some(Holder::Own) if turns && Work::of(lighter.entry) == Work::Turning => Some(Why::TurningUpright),
+        _ => None,
+    };
+    let mut why: Vec<Why> = of_lighter.into_iter().collect();
+    if helped {
+        why.push(Why::AssumedHalf);
     }
+    if why.is_empty() {
+        why.push(if asks_elbow { Why::OtherMuscles } else { Why::Unknown });
+    }
+    why
 }
 
 /// Two loads closer than this part of a level arm's are the same.

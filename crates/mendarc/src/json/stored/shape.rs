@@ -51,6 +51,9 @@ pub(super) struct Stage {
     pub title: String,
     pub from_day: u16,
     pub opened: bool,
+    /// Papers of earlier editions have none.
+    #[serde(default)]
+    pub closes_again: Option<String>,
     pub criteria: Vec<Criterion>,
 }
 

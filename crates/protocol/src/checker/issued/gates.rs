@@ -8,6 +8,7 @@ use plan::{StageLine, VisitLine};
 use super::Judge;
 use super::fitting::{NO_MARGIN, asks_too_much};
 use super::found::{Found, Wrong};
+use super::today::is_signed;
 use crate::file::Stage;
 
 /// Judges stages and visits.
@@ -50,6 +51,7 @@ fn stage(judge: &Judge<'_>, line: &StageLine, opens: u16, found: &mut Found) {
     if line.from_day.date(judge.issued.prescription.operated_on) != line.from {
         found.on(day, Wrong::overload("date-not-counted", format!("{} is not day {day} after surgery", line.from)));
     }
+    opened(judge, line, found);
     let written = strictest(judge, &line.id);
     let complete = written
         .iter()
@@ -70,6 +72,21 @@ fn stage(judge: &Judge<'_>, line: &StageLine, opens: u16, found: &mut Found) {
             );
             found.on(day, Wrong::stiffness("criterion-cannot-be-met", message).about(key));
         }
+    }
+}
+
+/// No stage is called open that nothing signed opens, or beyond the go-back that closes it.
+fn opened(judge: &Judge<'_>, line: &StageLine, found: &mut Found) {
+    let asked = judge.issued.prescription.today.as_ref().map_or(u16::MAX, |today| today.day.count());
+    let is_first = judge.stages.first().is_some_and(|(id, _)| *id == line.id);
+    let last_open = match line.closes_again {
+        _ if line.opened => u16::MAX,
+        Some((closes, _)) => closes.count().saturating_sub(1),
+        None => return,
+    };
+    if !is_first && !is_signed(judge, &line.id, asked, last_open) {
+        let message = format!("the stage `{}` is called open, and nothing signed opens it for that long", line.id);
+        found.on(line.from_day.count(), Wrong::overload("stage-not-opened", message));
     }
 }
 

@@ -60,6 +60,11 @@ impl Lived {
         self.on(Joint::WholeArm, day)
     }
 
+    /// The last day that is counted.
+    pub(super) fn last(&self) -> u16 {
+        self.by_joint[Joint::WholeArm as usize].len().saturating_sub(1) as u16
+    }
+
     /// The first day from which on the arm as a whole has passed a day of the rules for good.
     pub(super) fn reaches(&self, of_rules: u16) -> u16 {
         self.reaches_within(of_rules, usize::MAX)

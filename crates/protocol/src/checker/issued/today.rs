@@ -84,18 +84,21 @@ fn stages(judge: &Judge<'_>, today: &Today, day: u16, found: &mut Found) {
     if place(&today.stage).is_none_or(|place| place >= open) {
         wrong(format!("the day is counted to the stage `{}`, and `{last}` is the last that is opened", today.stage));
     }
-    let next = judge.stages.get(open).map(|(id, gate)| (*id, judge.lived.reached_by(*gate, day), *gate));
-    let waits = next.is_some_and(|(.., gate)| judge.lived.arm(day) >= gate);
+    let waiting = judge.stages.get(open).filter(|(_, gate)| judge.lived.arm(day) >= *gate);
+    let waits = waiting.is_some();
+    let next = match waiting {
+        Some((id, gate)) => Some((*id, judge.lived.reached_by(*gate, day))),
+        None => first_new(judge, open, day),
+    };
     if (today.basis == TodayBasis::Frozen) != waits {
         wrong(match next {
-            Some((id, opens, _)) if waits => {
+            Some((id, opens)) if waits => {
                 format!("the gate of `{id}` was due on day {opens} and is not opened, and the day does not wait for it")
             }
             _ => "the day waits for a gate, and none is due".into(),
         });
     }
-    if let (Some((id, opens, gate)), Some(said)) = (next, &today.not_before) {
-        let opens = if waits { opens } else { judge.lived.reaches(gate) };
+    if let (Some((id, opens)), Some(said)) = (next, &today.not_before) {
         if said.stage != id || said.day.count() < opens {
             wrong(format!(
                 "`{}` is said to come next on day {}, and it is `{id}` on day {opens}",
@@ -124,6 +127,28 @@ fn open_stages(judge: &Judge<'_>, day: u16) -> usize {
         reached && (*place == 0 || opened.into_iter().any(|opening| closed.is_none_or(|closed| opening.day > closed)))
     };
     (0..judge.stages.len()).take_while(is_open).count()
+}
+
+/// The first day after a day on which the plan has reached a stage that is not open on that day, or that nothing
+/// signed by then opens, and the stage.
+fn first_new<'c>(judge: &Judge<'c>, open: usize, asked: u16) -> Option<(&'c str, u16)> {
+    (asked.saturating_add(1)..=judge.lived.last()).find_map(|day| {
+        let stages = judge.stages.iter().enumerate().skip(1);
+        let mut reached = stages.filter(|(_, (_, gate))| judge.lived.arm(day) >= *gate);
+        let new = reached.find(|(place, (id, _))| *place >= open || !is_signed(judge, id, asked, day));
+        new.map(|(_, (id, _))| (*id, day))
+    })
+}
+
+/// Whether an opening signed by one day still counts on another: no go-back to a stage before it lies between.
+pub(super) fn is_signed(judge: &Judge<'_>, id: &str, signed_by: u16, day: u16) -> bool {
+    let before = judge.stages.iter().take_while(|(stage, _)| *stage != id);
+    let earlier: Vec<&str> = before.map(|(stage, _)| *stage).collect();
+    let closes = |back: &&super::WentBack| earlier.contains(&back.stage.as_str()) && back.day <= day;
+    let openings = judge.issued.openings.iter().filter(|opening| opening.stage == id && opening.day <= signed_by);
+    openings
+        .map(|opening| opening.day)
+        .any(|signed| signed <= day && judge.issued.backs.iter().filter(closes).all(|back| back.day < signed))
 }
 
 /// The last day before the unopened gate, where a gate holds the plan on this day.
