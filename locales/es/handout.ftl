@@ -311,8 +311,8 @@ handout-reach-corner = { $landmark ->
 handout-reach-lying-turn = { $landmark ->
     [to-the-side] La mano apunta al techo. Deje que caiga hacia fuera como de las 12 a las 3 en un reloj ({ $degrees }°).
     [two-thirds] La mano apunta al techo. Deje que caiga hacia fuera como de las 12 a las 2 en un reloj ({ $degrees }°).
-    [half] La mano apunta al techo. Deje que caiga hacia fuera como de las 12 a la una y media en un reloj ({ $degrees }°).
-    [a-third] La mano apunta al techo. Deje que caiga hacia fuera como de las 12 a la una en un reloj ({ $degrees }°).
+    [half] La mano apunta al techo. Deje que caiga hacia fuera como de las 12 a la 1 y media en un reloj ({ $degrees }°).
+    [a-third] La mano apunta al techo. Deje que caiga hacia fuera como de las 12 a la 1 en un reloj ({ $degrees }°).
     [a-fifth] La mano apunta al techo. Deje que caiga hacia fuera apenas más que de las 12 a las 12 y media en un reloj ({ $degrees }°).
     [a-sixth] La mano apunta al techo. Deje que caiga un poco hacia fuera, como de las 12 a las 12 y media en un reloj ({ $degrees }°).
     [a-little] La mano apunta al techo. Deje que caiga un poco hacia fuera, menos que de las 12 a las 12 y media en un reloj ({ $degrees }°).
