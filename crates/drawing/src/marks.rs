@@ -152,7 +152,7 @@ impl Turn<'_> {
         let arc = self.arc(plot, [from, to - head * NECK], reach);
         // Seen along its plane an arrow is shorter than its own head.
         let seen = (plot.place(swing.place(from, reach)), plot.place(swing.place(to, reach)));
-        if to - from > gap && distance(seen.0, seen.1) > SHORTEST * plot.units_per_stature {
+        if to > from && distance(seen.0, seen.1) > SHORT * plot.head() * plot.units_per_stature {
             let tip = plot.place(swing.place(to, reach));
             let neck = plot.place(swing.place(to - head * NECK, reach));
             arrow(svg, plot, &arc, neck, tip);
@@ -355,7 +355,7 @@ const JOINT: f64 = 0.7;
 const THINNEST: f64 = 0.15;
 // Parts of stature.
 const BEYOND: f64 = 0.03;
-const GAP: f64 = 0.03;
+const GAP: f64 = 0.014;
 const HEAD: f64 = 0.03;
 const STOP: [f64; 2] = [0.035, 0.045];
 const SHORTEST: f64 = 0.05;
@@ -366,6 +366,8 @@ const HEAD_WIDTH: f64 = 0.9;
 const RAY: f64 = 1.3;
 const NECK: f64 = 0.72;
 const HEAD_GAP: f64 = 0.73;
+/// A way that is shorter than this many heads of an arrow has none.
+const SHORT: f64 = 1.3;
 const SECTOR: f64 = 0.12;
 const HALF: f64 = 0.5;
 /// Degrees of arc in one Bézier curve.

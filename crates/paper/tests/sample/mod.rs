@@ -67,7 +67,7 @@ pub fn band(order: usize) -> Band {
             "Letting the arm drop on the way down.",
         ]),
         stop: fact("Stop", "Stop when it hurts more than before, or when your hand gets numb."),
-        picture: (order % 2 == 0).then(|| sheets::Drawing {
+        picture: order.is_multiple_of(2).then(|| sheets::Drawing {
             svg: "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"40mm\" height=\"50mm\" viewBox=\"0 0 400 500\">\
                   <path d=\"M0 0H400V500H0Z\" fill=\"#ccc\"/></svg>"
                 .into(),
