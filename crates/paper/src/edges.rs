@@ -52,7 +52,7 @@ fn printed(text: &TextItem, at: Point) -> Printed {
 fn set(document: &Document) -> Vec<(f64, f64, Vec<Printed>)> {
     let mut json = serde_json::to_value(document).expect("data");
     plain::prepare(&mut json).expect("covered");
-    let pages = typst::compile::<PagedDocument>(&Sheet::new(json.to_string())).output.expect("laid out");
+    let pages = typst::compile::<PagedDocument>(&Sheet::new(json.to_string(), Vec::new())).output.expect("laid out");
     let of_page = |frame: &Frame| {
         let mut texts = Vec::new();
         walk(frame, Point::zero(), &mut texts);
