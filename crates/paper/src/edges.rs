@@ -5,7 +5,6 @@ use typst::layout::{Abs, Frame, FrameItem, Point};
 use typst::text::TextItem;
 use typst_layout::PagedDocument;
 
-use crate::plain;
 use crate::sheet::Sheet;
 
 #[path = "../tests/sample/mod.rs"]
@@ -50,9 +49,8 @@ fn printed(text: &TextItem, at: Point) -> Printed {
 
 /// The texts of each page, with the width and height of the page.
 fn set(document: &Document) -> Vec<(f64, f64, Vec<Printed>)> {
-    let mut json = serde_json::to_value(document).expect("data");
-    plain::prepare(&mut json).expect("covered");
-    let pages = typst::compile::<PagedDocument>(&Sheet::new(json.to_string(), Vec::new())).output.expect("laid out");
+    let (json, drawings) = crate::data(document).expect("data");
+    let pages = typst::compile::<PagedDocument>(&Sheet::new(json, drawings)).output.expect("laid out");
     let of_page = |frame: &Frame| {
         let mut texts = Vec::new();
         walk(frame, Point::zero(), &mut texts);
