@@ -46,7 +46,7 @@ fn what_can_not_be_drawn_truly_is_refused() {
     for (arguments, name, code) in [
         (&["pendullum"][..], "x.svg", "unknown-exercise"),
         (&["supine-elevation", "--angle", "181"], "x.svg", "impossible-angle"),
-        (&["supine-elevation", "--angle", "-5"], "x.svg", "impossible-angle"),
+        (&["supine-elevation", "--angle", "-5"], "x.svg", "angle-beyond-exercise"),
         (&["supine-elevation", "--angle", "much"], "x.svg", "impossible-angle"),
         (&["stick-external-rotation", "--angle", "120"], "x.svg", "angle-beyond-exercise"),
         (&["ball-squeeze", "--angle", "20"], "x.svg", "angle-without-movement"),
