@@ -134,6 +134,7 @@ pub(crate) fn picture(
     let drawn = Drawn {
         entry,
         reach: &reach,
+        is_prescribed: run.line.target.is_some(),
         limit: run.line.target.and(limit),
         side: texts.side,
         look: desk.settings.paper.look,

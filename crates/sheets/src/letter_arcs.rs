@@ -33,7 +33,8 @@ pub(crate) fn arcs(desk: &Desk<'_>, texts: &Texts<'_>) -> Vec<Block> {
                 if demand.key == target.key { limit } else { prescription::reach(entry, demand, None, &today.limits) }
             };
             let (side, look) = (texts.side, desk.settings.paper.look);
-            let drawn = Drawn { entry, reach: &reach, limit: Some(limit), side, look, room_mm: ROOM_MM };
+            let drawn =
+                Drawn { entry, reach: &reach, is_prescribed: true, limit: Some(limit), side, look, room_mm: ROOM_MM };
             let picture = pictures::picture(&drawn, texts.messages).ok()?;
             let drawing = Drawing {
                 svg: picture.svg,

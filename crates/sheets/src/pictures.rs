@@ -21,6 +21,8 @@ pub struct Drawn<'a> {
     pub entry: &'a Entry,
     /// How far each of its demands goes.
     pub reach: &'a dyn Fn(&Demand) -> Degrees,
+    /// Whether the angle is a prescribed one: only then are its degrees written.
+    pub is_prescribed: bool,
     /// Beyond which the movement must not go.
     pub limit: Option<Degrees>,
     /// The operated side.
@@ -61,6 +63,7 @@ const REMEMBERED: usize = 512; // not medical: five megabytes
 struct Key {
     entry: Entered,
     reaches: Vec<Degrees>,
+    is_prescribed: bool,
     limit: Option<Degrees>,
     side: Side,
     look: Look,
@@ -85,6 +88,7 @@ impl Key {
         Self {
             entry: Entered { id: entry.id.clone(), place: (entry.span.start, entry.span.end), kind: entry.kind },
             reaches: entry.demands.iter().filter(has_angle).map(drawn.reach).collect(),
+            is_prescribed: drawn.is_prescribed,
             limit: drawn.limit,
             side: drawn.side,
             look: drawn.look,
@@ -112,7 +116,8 @@ fn with_words(
     let side = [("side", Argument::from(drawn.side.name()))];
     let language = messages.language();
     let written = |degrees: Degrees| household::decimal(&degrees.to_string(), language);
-    let degrees = |degrees: Degrees| messages.text("drawing-degrees", &[("degrees", written(degrees).into())]);
+    let told = |degrees: Degrees| messages.text("drawing-degrees", &[("degrees", written(degrees).into())]);
+    let degrees = |degrees: Degrees| if drawn.is_prescribed { told(degrees) } else { String::new() };
     let seen_from = |from: SeenFrom| messages.text("drawing-from", &[("from", from.name().into())]);
     let message = entry.message_id();
     let title = messages.text(&message, &[]);
@@ -150,7 +155,8 @@ pub(crate) fn of_care(ids: &[&str], side: Side, look: Look, messages: &Messages)
         .filter_map(|id| {
             let entry = CARE.get(id)?;
             let reach = |demand: &Demand| demand.amount.greatest_angle().unwrap_or_default();
-            let drawn = Drawn { entry, reach: &reach, limit: None, side, look, room_mm: SMALL_ROOM_MM };
+            let drawn =
+                Drawn { entry, reach: &reach, is_prescribed: false, limit: None, side, look, room_mm: SMALL_ROOM_MM };
             let picture = picture(&drawn, messages).ok()?;
             let caption = messages.text(&entry.message_id(), &[]);
             let (width_mm, height_mm) = (picture.width_mm, picture.height_mm);
@@ -175,7 +181,7 @@ pub(crate) fn alt(drawn: &Drawn<'_>, messages: &Messages) -> String {
         let is_turn = matches!(target.key.joint, body::Joint::Shoulder | body::Joint::Elbow);
         is_turn && target.amount.greatest_angle().is_some()
     });
-    let Some(degrees) = target.map(drawn.reach) else {
+    let Some(degrees) = target.filter(|_| drawn.is_prescribed).map(drawn.reach) else {
         return messages.text("drawing-description", &[start]);
     };
     let id = if drawn.limit.is_some() { "drawing-description-limit" } else { "drawing-description-angle" };

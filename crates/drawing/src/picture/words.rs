@@ -40,7 +40,7 @@ impl Layout {
             obstacles.iter().any(|(at, breadth)| at.distance(place) < *breadth)
                 || covers(&scene.figure, &Role::ALL, place)
         };
-        if let Some(turn) = scene.turn() {
+        if let Some(turn) = scene.turn().filter(|turn| !(words.degrees)(degrees(turn.swing.angle)).is_empty()) {
             let text = (words.degrees)(degrees(turn.swing.angle));
             let room = [width_of(&text, DEGREES_MM), DEGREES_MM * 0.8 * UNITS_PER_MM];
             let (found, inside) = match &scene.inset {
