@@ -90,7 +90,7 @@ fn studies() -> Vec<(String, FigureSpec, Camera)> {
         -70.0,
         12.0,
     );
-    for (build, hair) in Build::ALL.into_iter().zip(Hair::ALL) {
+    for (&build, &hair) in Build::ALL.iter().zip(Hair::ALL) {
         let pose = posed(Posture::Standing, arm(60.0, 60.0, 0.0, 30.0, 0.0));
         let spec = FigureSpec { build, hair, ..FigureSpec::new(pose) };
         for azimuth in [-25.0, -85.0, 150.0] {

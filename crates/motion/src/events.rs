@@ -6,9 +6,8 @@ use glam::{DQuat, DVec3};
 use crate::pendulum::Pendulum;
 use crate::sample::{GAP_TOLD_S, Gap, Grid};
 use crate::smooth::{low_pass, slope};
-use crate::task::words;
 
-words! {
+body::words! {
     /// Kinds of events.
     Kind {
         /// The angle may have reached the limit: its upper end, two standard deviations up.

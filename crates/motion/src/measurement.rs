@@ -2,10 +2,9 @@
 
 use crate::events::Event;
 use crate::pendulum::Path;
-use crate::task::words;
 use crate::verdict::WhyNot;
 
-words! {
+body::words! {
     /// A direction as seen from above.
     Direction {
         /// As the hands of a clock on the floor.

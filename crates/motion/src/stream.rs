@@ -10,12 +10,12 @@ use crate::orientation::{Causal, Steps, up};
 use crate::principal::Principal;
 use crate::sample::{GAP_SPLITS_S, GAP_TOLD_S, Sample};
 use crate::signal::{cone_of, plane_of};
-use crate::task::{Exercise, Task, Tells, words};
+use crate::task::{Exercise, Task, Tells};
 use crate::uncertainty::sigma_deg;
 use hanging::Hanging;
 use repeating::Repeating;
 
-words! {
+body::words! {
     /// What is going on.
     Stage {
         /// Nothing is still yet.

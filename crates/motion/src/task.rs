@@ -3,37 +3,7 @@
 use body::{HangingArm, Side};
 use glam::DVec3;
 
-macro_rules! words {
-    ($(#[$of_type:meta])* $name:ident { $($(#[$of_variant:meta])* $variant:ident = $word:literal,)+ }) => {
-        $(#[$of_type])*
-        #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
-        pub enum $name { $($(#[$of_variant])* $variant,)+ }
-
-        impl $name {
-            /// All of them.
-            pub const ALL: &[Self] = &[$(Self::$variant,)+];
-
-            /// The word for it.
-            pub const fn name(self) -> &'static str {
-                match self { $(Self::$variant => $word,)+ }
-            }
-
-            /// The one a word names.
-            pub fn named(word: &str) -> Option<Self> {
-                Self::ALL.iter().copied().find(|one| one.name() == word)
-            }
-        }
-
-        impl std::fmt::Display for $name {
-            fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
-                f.write_str(self.name())
-            }
-        }
-    };
-}
-pub(crate) use words;
-
-words! {
+body::words! {
     /// The exercises that can be measured; ids are those of the catalogue where both have it.
     Exercise {
         /// Arm hanging from a bent trunk, going around or to and fro.
@@ -137,7 +107,7 @@ impl Exercise {
     }
 }
 
-words! {
+body::words! {
     /// Where the phone is strapped.
     Worn {
         /// At the wrist.
@@ -151,7 +121,7 @@ words! {
     }
 }
 
-words! {
+body::words! {
     /// The axis of the sensor that lies along the limb; which of its ends points to the hand is not told.
     Axis {
         /// Across the screen.

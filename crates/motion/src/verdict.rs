@@ -1,8 +1,6 @@
 //! Whether a recording can be measured, or why not.
 
-use crate::task::words;
-
-words! {
+body::words! {
     /// Why nothing is measured. "Can't tell" is an answer; a number that was made up is none.
     WhyNot {
         /// Fewer than a few seconds.

@@ -39,7 +39,7 @@ pub use answers::{Answer as QuestionAnswer, OpenQuestion, Together, questions_of
 pub use issue::{Case, LineOf, TitleOf, prescribe};
 pub use may::{Answer, May, may, may_all};
 pub use opened::{Opening, Openings, read as read_opened};
-pub use reach::reach;
+pub use reach::{allowed, reach};
 pub use settings::{
     Back, Clinic, Contact, FeverLimit, Hold, Loosening, Paper, PaperSize, Permission, Practice, Prefer, ProtocolChoice,
     Settings, Therapy,

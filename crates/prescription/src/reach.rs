@@ -26,7 +26,8 @@ pub fn reach(entry: &Entry, demand: &Demand, target: Option<Degrees>, limits: &[
     }
 }
 
-fn allowed(key: Key, limits: &[LimitRow]) -> Allowed {
+/// What a day's limits say of a movement: in its own position, else in any.
+pub fn allowed(key: Key, limits: &[LimitRow]) -> Allowed {
     let exact = limits.iter().find(|row| row.key == key);
     let any = || limits.iter().find(|row| row.key == key.in_position(body::Position::Any));
     exact.or_else(any).map_or(Allowed::No, |row| row.allowed)

@@ -1,16 +1,15 @@
 //! Exercises as bands across the page.
 
-use body::{Key, Movement, Position};
+use body::Movement;
 use exercise::{Demand, Entry, Posture};
-use plan::{Allowed, Bound, ExerciseLine, LimitRow};
-use quantity::Degrees;
+use plan::ExerciseLine;
 use wording::Argument;
 
 use crate::desk::Desk;
 use crate::document::{Band, Drawing};
 use crate::household;
 use crate::parts::{Part, Period};
-use crate::pictures::{self, Drawn};
+use crate::pictures::{self, Angle, Drawn};
 use crate::texts::Texts;
 
 /// An exercise over the periods of a part in which its line stays the same.
@@ -130,11 +129,11 @@ pub(crate) fn picture(
         let of_day = |period: &Period<'_>| prescription::reach(entry, demand, run.line.target, period.limits);
         periods.iter().map(of_day).min().unwrap_or_default()
     };
-    let limit = periods.iter().filter_map(|period| limit_of(run.line.key, period.limits)).min();
+    let limit = periods.iter().filter_map(|period| pictures::limit_in_degrees(run.line.key, period.limits)).min();
     let drawn = Drawn {
         entry,
         reach: &reach,
-        is_prescribed: run.line.target.is_some(),
+        angle: if run.line.target.is_some() { Angle::Asked } else { Angle::Free },
         limit: run.line.target.and(limit),
         side: texts.side,
         look: desk.settings.paper.look,
@@ -148,15 +147,6 @@ pub(crate) fn picture(
 
 /// Room for a drawing beside how an exercise is done, in millimeters.
 const BAND_ROOM_MM: (f64, f64) = (58.0, 66.0);
-
-/// The angle at which a movement must stop on a day.
-fn limit_of(key: Key, limits: &[LimitRow]) -> Option<Degrees> {
-    let of = |key: Key| limits.iter().find(|row| row.key == key);
-    match of(key).or_else(|| of(key.in_position(Position::Any)))?.allowed {
-        Allowed::UpTo(Bound::Angle(limit)) => Some(limit),
-        _ => None,
-    }
-}
 
 /// From when until when, where that is not the whole part.
 pub(crate) fn dates(texts: &Texts<'_>, part: &Part<'_>, run: &Run<'_>) -> String {

@@ -1,6 +1,7 @@
 //! The sheet for going home, from date and side alone: the strictest common denominator, never a prescription.
 
 use body::Side;
+use exercise::Catalogue;
 use jiff::civil::Date;
 use prescription::Settings;
 use quantity::PostoperativeDay;
@@ -109,6 +110,7 @@ pub(crate) fn section(
     section: &Section,
     texts: &Texts<'_>,
     settings: &Settings,
+    catalogue: &Catalogue,
     told: &[(&str, Argument<'_>)],
     left_out: &[&str],
 ) -> Vec<Block> {
@@ -122,7 +124,9 @@ pub(crate) fn section(
         Shape::List => blocks.push(Block::List { mark: ListMark::Dot, items: text.paragraphs }),
     }
     let drawn = DRAWN.iter().find(|(title, _)| *title == section.title_id);
-    blocks.extend(drawn.and_then(|(_, ids)| pictures::of_care(ids, texts.side, settings.paper.look, texts.messages)));
+    blocks.extend(
+        drawn.and_then(|(_, ids)| pictures::of_care(ids, catalogue, texts.side, settings.paper.look, texts.messages)),
+    );
     vec![Block::Together { blocks }]
 }
 
@@ -157,6 +161,7 @@ pub fn first_days(
     operated_on: Date,
     side: Side,
     settings: &Settings,
+    catalogue: &Catalogue,
     messages: &Messages,
 ) -> Result<Document, NoNumber> {
     let numbers = Numbers::of(settings)?;
@@ -181,13 +186,13 @@ pub fn first_days(
     blocks.push(texts.paragraph(Tone::Strong, "first-days-call-danger", &told));
     for of in ["first-days-sleep-title", "first-days-visit-title"].into_iter().filter_map(wording::first_days::section)
     {
-        blocks.extend(section(of, &texts, settings, &told, &[]));
+        blocks.extend(section(of, &texts, settings, catalogue, &told, &[]));
     }
     blocks.push(Block::PageBreak);
     blocks.push(texts.heading(2, "handout-call-title"));
     blocks.extend(calls::frames(&texts, settings, Numbness::Expected));
     for of in SECTIONS.iter().filter(|section| !FRAMED.contains(&section.title_id)) {
-        blocks.extend(section(of, &texts, settings, &told, &[]));
+        blocks.extend(section(of, &texts, settings, catalogue, &told, &[]));
     }
     Ok(Document {
         title: format!("{} – {}", texts.get("first-days-title"), texts.side_word().shown),

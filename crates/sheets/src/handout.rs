@@ -334,7 +334,7 @@ fn first_nights(desk: &Desk<'_>, texts: &Texts<'_>, parts: &[Part<'_>], numbers:
     let names_wound = crate::visits::of_patient(desk).any(|visit| visit.purpose == WOUND);
     let wanted = |title: &str| FIRST_NIGHTS.contains(&title) || (title == "first-days-visit-title" && !names_wound);
     for section in SECTIONS.iter().filter(|section| wanted(section.title_id)) {
-        blocks.extend(first_days::section(section, texts, desk.settings, &told, &left_out));
+        blocks.extend(first_days::section(section, texts, desk.settings, desk.catalogue, &told, &left_out));
     }
     let alone = ALONE.iter().map(|id| texts.get(id)).collect();
     blocks.push(Block::Together {

@@ -1,12 +1,11 @@
 //! Today's limits as drawings: an arc for each main movement.
 
 use exercise::{Demand, Kind};
-use plan::{Allowed, Bound, LimitRow};
 use quantity::Degrees;
 
 use crate::desk::Desk;
 use crate::document::{Block, Captioned, Drawing};
-use crate::pictures::{self, Drawn};
+use crate::pictures::{self, Angle, Drawn};
 use crate::texts::Texts;
 
 /// The visit tests whose drawings show a limit.
@@ -28,13 +27,17 @@ pub(crate) fn arcs(desk: &Desk<'_>, texts: &Texts<'_>) -> Vec<Block> {
         .filter_map(|id| {
             let entry = desk.catalogue.get(id).filter(|entry| entry.kind == Kind::Test)?;
             let target = entry.target()?;
-            let limit = limit_of(&today.limits, target)?;
+            // As far as the limit, or as the movement goes at all.
+            let limit = pictures::limit_in_degrees(target.key, &today.limits)?.min(target.amount.greatest_angle()?);
+            if limit <= Degrees::whole(0) {
+                return None;
+            }
             let reach = |demand: &Demand| {
                 if demand.key == target.key { limit } else { prescription::reach(entry, demand, None, &today.limits) }
             };
             let (side, look) = (texts.side, desk.settings.paper.look);
             let drawn =
-                Drawn { entry, reach: &reach, is_prescribed: true, limit: Some(limit), side, look, room_mm: ROOM_MM };
+                Drawn { entry, reach: &reach, angle: Angle::Asked, limit: Some(limit), side, look, room_mm: ROOM_MM };
             let picture = pictures::picture(&drawn, texts.messages).ok()?;
             let drawing = Drawing {
                 svg: picture.svg,
@@ -50,13 +53,4 @@ pub(crate) fn arcs(desk: &Desk<'_>, texts: &Texts<'_>) -> Vec<Block> {
         return Vec::new();
     }
     vec![Block::Together { blocks: vec![texts.heading(2, "letter-arcs-title"), Block::Drawings { drawings }] }]
-}
-
-/// The limit in degrees of a test's movement, where it is one it can be drawn at.
-fn limit_of(limits: &[LimitRow], target: &Demand) -> Option<Degrees> {
-    let of = |key| limits.iter().find(|row| row.key == key);
-    let row = of(target.key).or_else(|| of(target.key.in_position(body::Position::Any)))?;
-    let Allowed::UpTo(Bound::Angle(limit)) = row.allowed else { return None };
-    let most = target.amount.greatest_angle()?;
-    (limit > Degrees::whole(0)).then(|| limit.min(most))
 }

@@ -60,7 +60,7 @@ pub use first_days::{SectionText, first_days, first_days_sections, is_untranslat
 pub use handout::handout;
 pub use letter::letter;
 pub use parts::{Begins, Lost, OnPaper, Part, Period, on_paper, parts};
-pub use pictures::{Drawn, moving_picture, picture};
+pub use pictures::{Angle, Drawn, moving_picture, picture};
 pub use points::{OtherArm, Point, Points};
 pub use surgeon::surgeon_page;
 pub use surgeon_exercises::{counted, exercise_line};

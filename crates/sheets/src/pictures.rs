@@ -4,9 +4,9 @@ use std::collections::HashMap;
 use std::sync::{LazyLock, Mutex};
 
 use body::{Look, Side};
-use diagnostic::{Sink, Sources};
 use drawing::{NoPicture, Picture, Request, SeenFrom, Tempo, Words};
 use exercise::{Catalogue, Demand, Entry};
+use plan::{Allowed, Bound, LimitRow};
 use quantity::Degrees;
 use wording::{Argument, Language, Messages};
 
@@ -21,8 +21,8 @@ pub struct Drawn<'a> {
     pub entry: &'a Entry,
     /// How far each of its demands goes.
     pub reach: &'a dyn Fn(&Demand) -> Degrees,
-    /// Whether the angle is a prescribed one: only then are its degrees written.
-    pub is_prescribed: bool,
+    /// Where its angle comes from.
+    pub angle: Angle,
     /// Beyond which the movement must not go.
     pub limit: Option<Degrees>,
     /// The operated side.
@@ -31,6 +31,15 @@ pub struct Drawn<'a> {
     pub look: Look,
     /// Room on the page, in millimeters.
     pub room_mm: (f64, f64),
+}
+
+/// Where the angle of a drawing comes from.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub enum Angle {
+    /// Somebody asked for it or prescribed it: its degrees are written.
+    Asked,
+    /// The exercise goes as far as is easy: the drawing shows how, and tells no degrees.
+    Free,
 }
 
 /// A drawing with its words in the language of the reader.
@@ -63,7 +72,7 @@ const REMEMBERED: usize = 512; // not medical: five megabytes
 struct Key {
     entry: Entered,
     reaches: Vec<Degrees>,
-    is_prescribed: bool,
+    angle: Angle,
     limit: Option<Degrees>,
     side: Side,
     look: Look,
@@ -88,7 +97,7 @@ impl Key {
         Self {
             entry: Entered { id: entry.id.clone(), place: (entry.span.start, entry.span.end), kind: entry.kind },
             reaches: entry.demands.iter().filter(has_angle).map(drawn.reach).collect(),
-            is_prescribed: drawn.is_prescribed,
+            angle: drawn.angle,
             limit: drawn.limit,
             side: drawn.side,
             look: drawn.look,
@@ -117,7 +126,10 @@ fn with_words(
     let language = messages.language();
     let written = |degrees: Degrees| household::decimal(&degrees.to_string(), language);
     let told = |degrees: Degrees| messages.text("drawing-degrees", &[("degrees", written(degrees).into())]);
-    let degrees = |degrees: Degrees| if drawn.is_prescribed { told(degrees) } else { String::new() };
+    let degrees = |degrees: Degrees| match drawn.angle {
+        Angle::Asked => told(degrees),
+        Angle::Free => String::new(),
+    };
     let seen_from = |from: SeenFrom| messages.text("drawing-from", &[("from", from.name().into())]);
     let message = entry.message_id();
     let title = messages.text(&message, &[]);
@@ -142,21 +154,21 @@ fn with_words(
     })
 }
 
-/// The shipped catalogue: care poses are the same for everybody.
-static CARE: LazyLock<Catalogue> = LazyLock::new(|| {
-    let mut sources = Sources::new();
-    exercise::shipped(&mut Sink::new(), |name, text| sources.add(name, text))
-});
-
 /// Care poses and activities as small drawings side by side; none where nothing of them can be drawn.
-pub(crate) fn of_care(ids: &[&str], side: Side, look: Look, messages: &Messages) -> Option<Block> {
+pub(crate) fn of_care(
+    ids: &[&str],
+    catalogue: &Catalogue,
+    side: Side,
+    look: Look,
+    messages: &Messages,
+) -> Option<Block> {
     let drawings: Vec<Captioned> = ids
         .iter()
         .filter_map(|id| {
-            let entry = CARE.get(id)?;
+            let entry = catalogue.get(id)?;
             let reach = |demand: &Demand| demand.amount.greatest_angle().unwrap_or_default();
             let drawn =
-                Drawn { entry, reach: &reach, is_prescribed: false, limit: None, side, look, room_mm: SMALL_ROOM_MM };
+                Drawn { entry, reach: &reach, angle: Angle::Free, limit: None, side, look, room_mm: SMALL_ROOM_MM };
             let picture = picture(&drawn, messages).ok()?;
             let caption = messages.text(&entry.message_id(), &[]);
             let (width_mm, height_mm) = (picture.width_mm, picture.height_mm);
@@ -172,6 +184,14 @@ pub(crate) fn of_care(ids: &[&str], side: Side, look: Look, messages: &Messages)
 /// Room for a small drawing, in millimeters.
 const SMALL_ROOM_MM: (f64, f64) = (48.0, 40.0);
 
+/// The angle at which a movement must stop on a day.
+pub(crate) fn limit_in_degrees(key: body::Key, limits: &[LimitRow]) -> Option<Degrees> {
+    match prescription::allowed(key, limits) {
+        Allowed::UpTo(Bound::Angle(limit)) => Some(limit),
+        _ => None,
+    }
+}
+
 /// What a drawing shows, for those who can't see it: how the exercise starts, and how far the arc goes.
 pub(crate) fn alt(drawn: &Drawn<'_>, messages: &Messages) -> String {
     let written = |degrees: Degrees| household::decimal(&degrees.to_string(), messages.language());
@@ -181,7 +201,7 @@ pub(crate) fn alt(drawn: &Drawn<'_>, messages: &Messages) -> String {
         let is_turn = matches!(target.key.joint, body::Joint::Shoulder | body::Joint::Elbow);
         is_turn && target.amount.greatest_angle().is_some()
     });
-    let Some(degrees) = target.filter(|_| drawn.is_prescribed).map(drawn.reach) else {
+    let Some(degrees) = target.filter(|_| drawn.angle == Angle::Asked).map(drawn.reach) else {
         return messages.text("drawing-description", &[start]);
     };
     let id = if drawn.limit.is_some() { "drawing-description-limit" } else { "drawing-description-angle" };

@@ -13,7 +13,7 @@ mod plot;
 mod reading;
 mod recovery;
 mod scale;
-mod text_width;
+pub(crate) mod text_width;
 mod tones;
 
 pub use arc::{Arc, ArcPicture, Measured, Turning};

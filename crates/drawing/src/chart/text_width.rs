@@ -8,7 +8,7 @@
 use crate::svg::Weight;
 
 /// Width of a line in millimeters at a height of type in millimeters.
-pub(super) fn width_mm(text: &str, size_mm: f64, weight: Weight) -> f64 {
+pub(crate) fn width_mm(text: &str, size_mm: f64, weight: Weight) -> f64 {
     let thousandths: u32 = text.chars().map(|letter| u32::from(advance(letter, weight))).sum();
     f64::from(thousandths) / PER_EM * size_mm
 }

@@ -5,46 +5,14 @@
 //! Gordon and others, 2014, NATICK/TR-15/007). How the other builds differ from it is own choice, drawn by eye. Lengths
 //! and joints are the same for all, so that an angle looks the same on everybody.
 
-/// How somebody is built.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default)]
-pub enum Build {
-    /// Neither slim nor broad.
-    #[default]
-    Medium,
-    /// Slim.
-    Slim,
-    /// Broad and strong.
-    Broad,
-    /// Round and soft.
-    Round,
-    /// With a waist and wider hips.
-    Curved,
-}
+use body::Build;
 
-/// What is on the head.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default)]
-pub enum Hair {
-    /// Short.
-    #[default]
-    Short,
-    /// None.
-    Bald,
-    /// To the chin.
-    Bob,
-    /// Long and tied up.
-    Tied,
-    /// Covered with a scarf.
-    Scarf,
-}
-
-impl Build {
-    /// All of them.
-    pub const ALL: [Self; 5] = [Self::Medium, Self::Slim, Self::Broad, Self::Round, Self::Curved];
-
-    pub(crate) const fn shape(self) -> Shape {
-        match self {
-            Self::Medium => Shape::MEDIUM,
-            Self::Slim => Shape {
+impl Shape {
+    /// The girths of a build.
+    pub(crate) const fn of(build: Build) -> Self {
+        match build {
+            Build::Medium => Self::MEDIUM,
+            Build::Slim => Self {
                 arms: 0.88,
                 legs: 0.90,
                 neck: 0.91,
@@ -52,9 +20,9 @@ impl Build {
                 hips: 0.95,
                 depth: 0.92,
                 chest: 0.95,
-                ..Shape::MEDIUM
+                ..Self::MEDIUM
             },
-            Self::Broad => Shape {
+            Build::Broad => Self {
                 arms: 1.12,
                 legs: 1.07,
                 neck: 1.14,
@@ -62,9 +30,9 @@ impl Build {
                 hips: 1.02,
                 depth: 1.08,
                 chest: 1.06,
-                ..Shape::MEDIUM
+                ..Self::MEDIUM
             },
-            Self::Round => Shape {
+            Build::Round => Self {
                 arms: 1.12,
                 legs: 1.12,
                 neck: 1.10,
@@ -75,7 +43,7 @@ impl Build {
                 belly: 0.030,
                 bust: 0.004,
             },
-            Self::Curved => Shape {
+            Build::Curved => Self {
                 arms: 0.93,
                 legs: 1.02,
                 neck: 0.90,
@@ -84,15 +52,10 @@ impl Build {
                 depth: 0.97,
                 chest: 0.96,
                 bust: 0.016,
-                ..Shape::MEDIUM
+                ..Self::MEDIUM
             },
         }
     }
-}
-
-impl Hair {
-    /// All of them.
-    pub const ALL: [Self; 5] = [Self::Short, Self::Bald, Self::Bob, Self::Tied, Self::Scarf];
 }
 
 /// Factors on the plain figure's girths, and what stands out, in parts of stature.

@@ -5,6 +5,7 @@ use std::sync::OnceLock;
 use body::Vector;
 use kurbo::{BezPath, Point, Rect, Shape as _, Vec2};
 
+use super::build::Shape;
 use super::joints::{Flank, Joints, OtherHand};
 use super::layers::{Seen, flatten};
 use super::lines::Line;
@@ -97,7 +98,7 @@ impl Figure {
         let view = camera.axes();
         let joints = Joints::of(&spec.pose, spec.other_hand);
         let arm_tone = if spec.mark == Mark::OperatedArm { Tone::Operated } else { Tone::Skin };
-        let shape = spec.build.shape();
+        let shape = Shape::of(spec.build);
         let person = Person { joints: &joints, shape: &shape, hair: spec.hair, arm_tone, view, legs: spec.legs };
         let mut scene = person.scene(&spec.things);
         if let Some(ghost) = &spec.ghost {

@@ -4,12 +4,12 @@
 
 use kurbo::{Point, Vec2};
 
-use super::build::Hair;
 use super::head::{Head, SIZE};
 use super::loft::{Bead, Cap, FINE, Loft, Ring, Shell, Solid};
 use super::part::Tone;
 use super::region::Region;
 use crate::camera::Axes;
+use body::Hair;
 
 /// Height above the middle of the head, how far forward, how far backward, half breadth of the hair's surface.
 const SHORT: [[f64; 4]; 9] = [

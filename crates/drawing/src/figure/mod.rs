@@ -45,7 +45,7 @@ mod trace;
 mod trunk;
 
 pub use crate::camera::{Camera, Projected};
-pub use build::{Build, Hair};
+pub use body::{Build, Hair};
 pub use composition::{Composition, Figure, Role};
 pub use faults::Fault;
 pub use joints::{Joints, OtherHand};

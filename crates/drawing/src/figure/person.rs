@@ -4,7 +4,7 @@ use body::Vector;
 use kurbo::Point;
 
 use super::arm::ArmFrames;
-use super::build::{Hair, Shape};
+use super::build::Shape;
 use super::grip::Grips;
 use super::hair;
 use super::hand::Hand;
@@ -18,6 +18,7 @@ use super::spec::Legs;
 use super::things::{self, Thing};
 use super::trunk::{Folds, Trunk};
 use crate::camera::Axes;
+use body::Hair;
 
 /// Radii of the disks inside which two pieces flow into each other; chosen by eye.
 mod disk {

@@ -2,9 +2,9 @@
 
 use body::Pose;
 
-use super::build::{Build, Hair};
 use super::joints::OtherHand;
 use super::things::Thing;
+use body::{Build, Hair};
 
 /// What a figure shows.
 #[derive(Debug, Clone, PartialEq)]

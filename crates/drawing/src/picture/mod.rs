@@ -87,13 +87,18 @@ pub enum NoPicture {
 /// # Errors
 /// [`NoPicture`]; never a wrong picture.
 pub fn draw(request: &Request<'_>) -> Result<Picture, NoPicture> {
-    let [width, height] = [request.room_mm.0, request.room_mm.1];
+    let (scene, layout) = laid_out(request)?;
+    Ok(layout.paint(&scene, request))
+}
+
+fn laid_out(request: &Request<'_>) -> Result<(Scene, Layout), NoPicture> {
+    let (width, height) = request.room_mm;
     if !(width >= LEAST_ROOM && height >= LEAST_ROOM && width <= MOST_ROOM && height <= MOST_ROOM) {
         return Err(NoPicture::NoRoom);
     }
     let scene = Scene::of(request)?;
     let layout = Layout::of(&scene, [width, height]);
-    Ok(layout.paint(&scene, request))
+    Ok((scene, layout))
 }
 
 /// Draws a movement that is seen moving, at a tempo; an entry that stands still is drawn as [`draw`] does.
@@ -101,11 +106,10 @@ pub fn draw(request: &Request<'_>) -> Result<Picture, NoPicture> {
 /// # Errors
 /// As [`draw`].
 pub fn draw_moving(request: &Request<'_>, tempo: &Tempo) -> Result<Picture, NoPicture> {
-    let still = draw(request)?;
-    let scene = Scene::of(request)?;
+    let (scene, layout) = laid_out(request)?;
     let moves = matches!(scene.shown, Shown::Turn { .. } | Shown::Way(_) | Shown::Circles { .. } | Shown::Twist(_));
     if !moves || scene.start == scene.end && !matches!(scene.shown, Shown::Circles { .. }) {
-        return Ok(still);
+        return Ok(layout.paint(&scene, request));
     }
     let poses = animation::poses(&scene.start, &scene.end, &scene.shown);
     let figures: Vec<Composition> = poses
@@ -115,7 +119,6 @@ pub fn draw_moving(request: &Request<'_>, tempo: &Tempo) -> Result<Picture, NoPi
             Figure::compose(&spec(request, setting, *pose, None), &scene.view.camera)
         })
         .collect();
-    let layout = Layout::of(&scene, [request.room_mm.0, request.room_mm.1]);
     Ok(layout.paint_moving(&scene, request, &figures, tempo))
 }
 

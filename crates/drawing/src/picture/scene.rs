@@ -8,7 +8,7 @@ use quantity::Degrees;
 use super::{NoPicture, Request};
 use crate::camera::Camera;
 use crate::figure::things::Thing;
-use crate::figure::{Build, Composition, Figure, FigureSpec, Hair, Joints, Legs, OtherHand};
+use crate::figure::{Composition, Figure, FigureSpec, Joints, Legs, OtherHand};
 use crate::marks::Turn;
 use crate::movement::Shown;
 use crate::setting::Setting;
@@ -172,29 +172,9 @@ pub(super) fn spec(request: &Request<'_>, setting: Setting, pose: Pose, ghost: O
         ghost,
         other_hand: setting.other_hand,
         things: setting.things,
-        build: build_of(request.look.build),
-        hair: hair_of(request.look.hair),
+        build: request.look.build,
+        hair: request.look.hair,
         ..FigureSpec::new(pose)
-    }
-}
-
-const fn build_of(build: body::Build) -> Build {
-    match build {
-        body::Build::Medium => Build::Medium,
-        body::Build::Slim => Build::Slim,
-        body::Build::Broad => Build::Broad,
-        body::Build::Round => Build::Round,
-        body::Build::Curved => Build::Curved,
-    }
-}
-
-const fn hair_of(hair: body::Hair) -> Hair {
-    match hair {
-        body::Hair::Short => Hair::Short,
-        body::Hair::Bald => Hair::Bald,
-        body::Hair::Bob => Hair::Bob,
-        body::Hair::Tied => Hair::Tied,
-        body::Hair::Scarf => Hair::Scarf,
     }
 }
 

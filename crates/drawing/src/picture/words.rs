@@ -7,6 +7,7 @@ use quantity::Degrees;
 use super::Request;
 use super::layout::{CAPTION, INSET, Layout};
 use super::scene::Scene;
+use crate::chart::text_width::width_mm;
 use crate::color::Color;
 use crate::figure::{Composition, Role};
 use crate::label::{Space, settle};
@@ -115,7 +116,7 @@ fn degrees(angle: Angle) -> Degrees {
 
 /// The width of a bold word in units.
 fn width_of(text: &str, size_mm: f64) -> f64 {
-    text.chars().count() as f64 * size_mm * 0.58 * UNITS_PER_MM
+    width_mm(text, size_mm, Weight::Bold) * UNITS_PER_MM
 }
 
 // Millimeters.

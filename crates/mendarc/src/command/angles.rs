@@ -15,13 +15,14 @@ use body::Side;
 use diagnostic::{Diagnostic, Sources};
 
 use crate::arguments::{Angles, SideWord};
+use crate::command::found::{Found, tell};
 use crate::json;
 use crate::outcome::{Outcome, print};
 use crate::render;
 use crate::view;
 use header::Refusal;
 use lines::Lines;
-use tally::{Found, Tally};
+use tally::Tally;
 
 /// How rows are written.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -128,15 +129,6 @@ fn stream(lines: Lines<impl Read + Send>, name: &str, side: Option<Side>, shape:
             let fault = Diagnostic::error("cannot-write", format!("cannot write to stdout: {error}"));
             render::to_stderr(&[fault], &Sources::new());
             Outcome::CouldNotRun
-        }
-    }
-}
-
-fn tell(found: &[Found], name: &str) {
-    for found in found {
-        match found.place {
-            Some((line, column)) => render::to_stderr_at(&found.diagnostic, name, line, column),
-            None => render::to_stderr(std::slice::from_ref(&found.diagnostic), &Sources::new()),
         }
     }
 }

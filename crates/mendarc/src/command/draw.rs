@@ -7,7 +7,7 @@ use diagnostic::Diagnostic;
 use drawing::{NoPicture, Picture};
 use exercise::{Demand, Entry};
 use quantity::Degrees;
-use sheets::Drawn;
+use sheets::{Angle, Drawn};
 use wording::Messages;
 
 use crate::arguments::{Draw, SideWord};
@@ -83,7 +83,7 @@ fn picture(
         SideWord::Right => Side::Right,
     };
     let look = Look { build: arguments.build, hair: arguments.hair };
-    let drawn = Drawn { entry, reach, is_prescribed: true, limit, side, look, room_mm: ROOM_MM };
+    let drawn = Drawn { entry, reach, angle: Angle::Asked, limit, side, look, room_mm: ROOM_MM };
     let made =
         if arguments.animated { sheets::moving_picture(&drawn, messages) } else { sheets::picture(&drawn, messages) };
     made.map_err(|why| no_picture(entry, why))

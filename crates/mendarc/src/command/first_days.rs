@@ -13,6 +13,7 @@ use crate::command::papers;
 use crate::folder::Folder;
 use crate::json;
 use crate::outcome::{Outcome, print, print_page};
+use crate::shelf::Shelf;
 use crate::view::paint::{HEADING, paint, wrapped};
 
 pub fn run(arguments: &FirstDays) -> Outcome {
@@ -35,10 +36,11 @@ pub fn run(arguments: &FirstDays) -> Outcome {
         SideWord::Right => Side::Right,
     };
     let messages = Messages::of(language);
+    let shelf = Shelf::new(&mut inputs.sources, &mut inputs.sink);
     if let Some(told) = papers::untranslated(&settings, language) {
         inputs.sink.push(told);
     }
-    let made = sheets::first_days(date, side, &settings, &messages)
+    let made = sheets::first_days(date, side, &settings, &shelf.catalogue, &messages)
         .and_then(|document| Ok((document, sheets::first_days_sections(date, side, &settings, &messages)?)));
     let (document, told) = match made {
         Ok(made) => made,

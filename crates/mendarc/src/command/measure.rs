@@ -10,8 +10,9 @@ use diagnostic::Diagnostic;
 use motion::{Axis, Exercise, Measurement, Task, Worn};
 
 use crate::arguments::{Measure, SideWord};
+use crate::command::found::{self, Found};
 use crate::command::inputs::Inputs;
-use crate::command::recording::{self, Found};
+use crate::command::recording;
 use crate::json;
 use crate::outcome::{Outcome, print, print_page, tell};
 use crate::view;
@@ -61,7 +62,7 @@ pub fn run(arguments: &Measure) -> Outcome {
     } else {
         print_page(&view::measurement::page(&told, &name))
     };
-    recording::tell(&found, &name);
+    found::tell(&found, &name);
     outcome.max(written)
 }
 
@@ -73,7 +74,7 @@ fn refuse(outcome: Outcome, found: Found, name: &str, task: &Task, arguments: &M
         let told = json::measurement::Told { measured: &measured, task, checked: false, limit_from_record: None };
         printed = print(&json::measurement::refused(&told, vec![found.for_document(name)]));
     }
-    recording::tell(&[found], name);
+    found::tell(&[found], name);
     outcome.max(printed)
 }
 

@@ -7,6 +7,7 @@ mod draw;
 mod explain;
 mod family_folder;
 mod first_days;
+mod found;
 mod inputs;
 mod ladder;
 mod may;

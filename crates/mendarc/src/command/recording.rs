@@ -4,12 +4,11 @@ use std::fs::File;
 use std::io::{BufRead, BufReader};
 use std::path::Path;
 
-use diagnostic::{Diagnostic, Severity};
+use diagnostic::Diagnostic;
 use motion::{Recording, Sample};
 
-use crate::json;
+use crate::command::found::Found;
 use crate::outcome::Outcome;
-use crate::render;
 
 /// The columns of a recording; the unit of the angular rate is in their names.
 const COLUMNS: [&str; 7] = ["t_s", "ax_m_s2", "ay_m_s2", "az_m_s2", "wx", "wy", "wz"];
@@ -23,41 +22,6 @@ const LONGEST_LINE: u64 = 4096;
 const MOST_ROWS: usize = 4_000_000;
 /// So many faults of rows are told one by one; the others are counted.
 const TOLD: usize = 10;
-
-/// A diagnostic and its place in the file.
-#[derive(Debug, Clone)]
-pub struct Found {
-    pub diagnostic: Diagnostic,
-    pub place: Option<(usize, usize)>,
-}
-
-impl Found {
-    pub const fn of_run(diagnostic: Diagnostic) -> Self {
-        Self { diagnostic, place: None }
-    }
-
-    const fn at(diagnostic: Diagnostic, line: usize, column: usize) -> Self {
-        Self { diagnostic, place: Some((line, column)) }
-    }
-
-    /// The same as data.
-    pub fn for_document(&self, name: &str) -> json::Diagnostic {
-        json::Diagnostic {
-            code: self.diagnostic.code.into(),
-            severity: self.diagnostic.severity.name().into(),
-            message: self.diagnostic.message.clone(),
-            file: self.place.map(|_| name.to_owned()),
-            line: self.place.map(|(line, _)| line),
-            column: self.place.map(|(_, column)| column),
-            helps: self.diagnostic.helps.clone(),
-            notes: self.diagnostic.notes.clone(),
-        }
-    }
-
-    pub fn is_error(&self) -> bool {
-        self.diagnostic.severity == Severity::Error
-    }
-}
 
 /// What a file held.
 #[derive(Debug, Default)]
@@ -108,7 +72,7 @@ fn of(mut text: impl BufRead, name: &str, cannot: impl Fn(&dyn std::fmt::Display
     let mut rows = Vec::new();
     let mut read = Read::default();
     let mut faults = 0_usize;
-    let mut row = 1_usize;
+    let mut row = 1_u64;
     while next(&mut line)? {
         row += 1;
         if line.iter().all(u8::is_ascii_whitespace) {
@@ -243,16 +207,6 @@ fn first_number(line: &[u8], columns: &Columns) -> Option<f64> {
 /// A cell as it may be shown: short, and nothing that steers a terminal.
 fn shown(cell: &str) -> String {
     cell.chars().take(24).map(|letter| if letter.is_control() { '\u{fffd}' } else { letter }).collect()
-}
-
-/// Says what was found, to stderr.
-pub fn tell(found: &[Found], name: &str) {
-    for found in found {
-        match found.place {
-            Some((line, column)) => render::to_stderr_at(&found.diagnostic, name, line as u64, column),
-            None => render::to_stderr(std::slice::from_ref(&found.diagnostic), &diagnostic::Sources::new()),
-        }
-    }
 }
 
 #[cfg(test)]

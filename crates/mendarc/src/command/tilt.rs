@@ -6,7 +6,8 @@ use diagnostic::Diagnostic;
 use motion::{Estimate, tilt};
 
 use crate::arguments::Tilt;
-use crate::command::recording::{self, Found};
+use crate::command::found::{self, Found};
+use crate::command::recording;
 use crate::json;
 use crate::outcome::{Outcome, print, print_page};
 
@@ -20,7 +21,7 @@ pub fn run(arguments: &Tilt) -> Outcome {
                 let told = vec![refused.found.for_document(&name)];
                 outcome = outcome.max(print(&json::measurement::tilt(&[], &[], told)));
             }
-            recording::tell(&[refused.found], &name);
+            found::tell(&[refused.found], &name);
             return outcome;
         }
     };
@@ -47,7 +48,7 @@ pub fn run(arguments: &Tilt) -> Outcome {
     } else {
         print_page(&table(&read.times, &up))
     };
-    recording::tell(&found, &name);
+    found::tell(&found, &name);
     outcome.max(written)
 }
 

@@ -5,7 +5,7 @@ use std::io::Read;
 use diagnostic::Diagnostic;
 
 use super::lines::Lines;
-use super::tally::Found;
+use crate::command::found::Found;
 
 /// The names of the columns, row by row.
 pub const COLUMNS: [&str; 9] = ["r11", "r12", "r13", "r21", "r22", "r23", "r31", "r32", "r33"];

@@ -5,7 +5,7 @@ use diagnostic::Diagnostic;
 
 use super::header::COLUMNS;
 use super::numbers::{number, short};
-use super::tally::Found;
+use crate::command::found::Found;
 
 /// Why a line gives no angles, or what is told of one that does.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]

@@ -4,45 +4,11 @@ use body::FrameCheck;
 use diagnostic::{Diagnostic, Severity};
 
 use super::rows::RowFault;
-use crate::json;
+use crate::command::found::Found;
 use crate::view::angles::Summary;
 
 /// So many of one kind are told one by one; the others are counted.
 const TOLD_OF_A_KIND: usize = 20;
-
-/// A diagnostic and its place in a file that is not kept.
-#[derive(Debug, Clone)]
-pub struct Found {
-    pub diagnostic: Diagnostic,
-    /// Line and column, from 1, in characters.
-    pub place: Option<(u64, usize)>,
-}
-
-impl Found {
-    /// One of the whole run.
-    pub const fn of_run(diagnostic: Diagnostic) -> Self {
-        Self { diagnostic, place: None }
-    }
-
-    /// One of a place in the file.
-    pub const fn at(diagnostic: Diagnostic, line: u64, column: usize) -> Self {
-        Self { diagnostic, place: Some((line, column)) }
-    }
-
-    /// The same as data.
-    pub fn for_document(&self, name: &str) -> json::Diagnostic {
-        json::Diagnostic {
-            code: self.diagnostic.code.into(),
-            severity: self.diagnostic.severity.name().into(),
-            message: self.diagnostic.message.clone(),
-            file: self.place.map(|_| name.to_owned()),
-            line: self.place.and_then(|(line, _)| usize::try_from(line).ok()),
-            column: self.place.map(|(_, column)| column),
-            helps: self.diagnostic.helps.clone(),
-            notes: self.diagnostic.notes.clone(),
-        }
-    }
-}
 
 /// Findings of one kind.
 #[derive(Debug, Default)]
