@@ -169,8 +169,7 @@ impl Scene<'_> {
                 vec![Thing::Block(Block::upright(middle, 0.08, 0.008, 0.2, BlockPlace::Among))]
             }
             Equipment::Cup => {
-                let middle = arm.grip + up * 0.0;
-                vec![Thing::Post { ends: [middle - up * 0.02, middle + up * 0.035], radius: 0.02 }]
+                vec![Thing::Post { ends: [arm.grip - up * 0.02, arm.grip + up * 0.035], radius: 0.02 }]
             }
             Equipment::Cutlery | Equipment::Toothbrush | Equipment::Razor | Equipment::Comb | Equipment::Pen => {
                 let along = (ahead * -0.3 + up * 0.6 - right * 0.5).normalize();

@@ -2,7 +2,7 @@
 
 use std::path::PathBuf;
 
-use body::{Build, Hair};
+use body::{Build, Hair, Side};
 use clap::{Args, Parser, Subcommand, ValueEnum};
 
 const CAUTIONS: &str = "Only under the care of the operating surgeon, who decides and signs. Local codes and licensed \
@@ -156,6 +156,15 @@ pub struct FirstDays {
 pub enum SideWord {
     Left,
     Right,
+}
+
+impl From<SideWord> for Side {
+    fn from(word: SideWord) -> Self {
+        match word {
+            SideWord::Left => Self::Left,
+            SideWord::Right => Self::Right,
+        }
+    }
 }
 
 #[derive(Debug, Args)]

@@ -139,10 +139,7 @@ pub(crate) fn picture(
         look: desk.settings.paper.look,
         room_mm,
     };
-    // Without a true drawing the words stand alone.
-    let picture = pictures::picture(&drawn, texts.messages).ok()?;
-    let alt = pictures::alt(&drawn, texts.messages);
-    Some(Drawing { svg: picture.svg, width_mm: picture.width_mm, height_mm: picture.height_mm, alt })
+    pictures::drawing(&drawn, texts.messages)
 }
 
 /// Room for a drawing beside how an exercise is done, in millimeters.

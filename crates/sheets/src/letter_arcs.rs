@@ -4,7 +4,7 @@ use exercise::{Demand, Kind};
 use quantity::Degrees;
 
 use crate::desk::Desk;
-use crate::document::{Block, Captioned, Drawing};
+use crate::document::{Block, Captioned};
 use crate::pictures::{self, Angle, Drawn};
 use crate::texts::Texts;
 
@@ -38,13 +38,7 @@ pub(crate) fn arcs(desk: &Desk<'_>, texts: &Texts<'_>) -> Vec<Block> {
             let (side, look) = (texts.side, desk.settings.paper.look);
             let drawn =
                 Drawn { entry, reach: &reach, angle: Angle::Asked, limit: Some(limit), side, look, room_mm: ROOM_MM };
-            let picture = pictures::picture(&drawn, texts.messages).ok()?;
-            let drawing = Drawing {
-                svg: picture.svg,
-                width_mm: picture.width_mm,
-                height_mm: picture.height_mm,
-                alt: pictures::alt(&drawn, texts.messages),
-            };
+            let drawing = pictures::drawing(&drawn, texts.messages)?;
             let told = [("key", target.key.movement.name().into()), ("degrees", limit.to_string().into())];
             Some(Captioned { caption: texts.with("letter-arc", &told), drawing })
         })

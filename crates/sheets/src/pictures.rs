@@ -154,6 +154,12 @@ fn with_words(
     })
 }
 
+/// A drawing for a document; `None` where it can't be drawn truly, and the words stand alone.
+pub(crate) fn drawing(drawn: &Drawn<'_>, messages: &Messages) -> Option<Drawing> {
+    let Picture { svg, width_mm, height_mm } = picture(drawn, messages).ok()?;
+    Some(Drawing { svg, width_mm, height_mm, alt: alt(drawn, messages) })
+}
+
 /// Care poses and activities as small drawings side by side; none where nothing of them can be drawn.
 pub(crate) fn of_care(
     ids: &[&str],
@@ -169,13 +175,8 @@ pub(crate) fn of_care(
             let reach = |demand: &Demand| demand.amount.greatest_angle().unwrap_or_default();
             let drawn =
                 Drawn { entry, reach: &reach, angle: Angle::Free, limit: None, side, look, room_mm: SMALL_ROOM_MM };
-            let picture = picture(&drawn, messages).ok()?;
             let caption = messages.text(&entry.message_id(), &[]);
-            let (width_mm, height_mm) = (picture.width_mm, picture.height_mm);
-            Some(Captioned {
-                caption,
-                drawing: Drawing { svg: picture.svg, width_mm, height_mm, alt: alt(&drawn, messages) },
-            })
+            Some(Captioned { caption, drawing: drawing(&drawn, messages)? })
         })
         .collect();
     (!drawings.is_empty()).then_some(Block::Drawings { drawings })
@@ -193,7 +194,7 @@ pub(crate) fn limit_in_degrees(key: body::Key, limits: &[LimitRow]) -> Option<De
 }
 
 /// What a drawing shows, for those who can't see it: how the exercise starts, and how far the arc goes.
-pub(crate) fn alt(drawn: &Drawn<'_>, messages: &Messages) -> String {
+fn alt(drawn: &Drawn<'_>, messages: &Messages) -> String {
     let written = |degrees: Degrees| household::decimal(&degrees.to_string(), messages.language());
     let start = messages.attribute(&drawn.entry.message_id(), "start").unwrap_or_default();
     let start = ("start", Argument::from(start));

@@ -14,7 +14,7 @@ use std::path::Path;
 use body::Side;
 use diagnostic::{Diagnostic, Sources};
 
-use crate::arguments::{Angles, SideWord};
+use crate::arguments::Angles;
 use crate::command::found::{Found, tell};
 use crate::json;
 use crate::outcome::{Outcome, print};
@@ -34,10 +34,7 @@ enum Shape {
 pub fn run(arguments: &Angles) -> Outcome {
     let path = &arguments.matrices;
     let name = path.display().to_string();
-    let side = arguments.side.map(|side| match side {
-        SideWord::Left => Side::Left,
-        SideWord::Right => Side::Right,
-    });
+    let side = arguments.side.map(Side::from);
     let shape = if arguments.json { Shape::Document } else { Shape::Table };
     let opened = open(path).map_err(|error| {
         let fault = Diagnostic::error("cannot-read", format!("cannot read {name}: {error}"));

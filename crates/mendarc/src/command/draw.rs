@@ -10,7 +10,7 @@ use quantity::Degrees;
 use sheets::{Angle, Drawn};
 use wording::Messages;
 
-use crate::arguments::{Draw, SideWord};
+use crate::arguments::Draw;
 use crate::command::inputs::Inputs;
 use crate::command::papers;
 use crate::folder::Folder;
@@ -78,10 +78,7 @@ fn picture(
     arguments: &Draw,
     messages: &Messages,
 ) -> Result<Picture, Diagnostic> {
-    let side = match arguments.side {
-        SideWord::Left => Side::Left,
-        SideWord::Right => Side::Right,
-    };
+    let side = Side::from(arguments.side);
     let look = Look { build: arguments.build, hair: arguments.hair };
     let drawn = Drawn { entry, reach, angle: Angle::Asked, limit, side, look, room_mm: ROOM_MM };
     let made =

@@ -7,7 +7,7 @@ use diagnostic::Diagnostic;
 use wording::Messages;
 use wording::first_days::Shape;
 
-use crate::arguments::{FirstDays, SideWord};
+use crate::arguments::FirstDays;
 use crate::command::inputs::Inputs;
 use crate::command::papers;
 use crate::folder::Folder;
@@ -31,10 +31,7 @@ pub fn run(arguments: &FirstDays) -> Outcome {
             .push(Diagnostic::error("impossible-date", format!("no operation is on {date}")).help("mend the date"));
         return inputs.fail(schema, arguments.json);
     }
-    let side = match arguments.side {
-        SideWord::Left => Side::Left,
-        SideWord::Right => Side::Right,
-    };
+    let side = Side::from(arguments.side);
     let messages = Messages::of(language);
     let shelf = Shelf::new(&mut inputs.sources, &mut inputs.sink);
     if let Some(told) = papers::untranslated(&settings, language) {

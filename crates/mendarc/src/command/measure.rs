@@ -9,7 +9,7 @@ use body::Side;
 use diagnostic::Diagnostic;
 use motion::{Axis, Exercise, Measurement, Task, Worn};
 
-use crate::arguments::{Measure, SideWord};
+use crate::arguments::Measure;
 use crate::command::found::{self, Found};
 use crate::command::inputs::Inputs;
 use crate::command::recording;
@@ -126,10 +126,7 @@ fn task_of(arguments: &Measure, inputs: &mut Inputs) -> Option<Task> {
     };
     let arm_length = number("--arm-length-cm", arguments.arm_length_cm.as_deref(), ARM_LENGTH_CM, inputs);
     let limit = number("--limit-deg", arguments.limit_deg.as_deref(), LIMIT_DEG, inputs);
-    let side = match arguments.side {
-        SideWord::Left => Side::Left,
-        SideWord::Right => Side::Right,
-    };
+    let side = Side::from(arguments.side);
     let (exercise, axis, worn) = (exercise?, axis?, worn?);
     let task = Task::new(exercise, side);
     Some(Task {

@@ -7,7 +7,7 @@ use plan::Wear;
 use prescription::{Case, ladder};
 use quantity::Kilograms;
 
-use crate::arguments::{Measure, SideWord};
+use crate::arguments::Measure;
 use crate::command::inputs::Inputs;
 use crate::shelf::Shelf;
 
@@ -47,10 +47,7 @@ pub fn day_of(arguments: &Measure, inputs: &mut Inputs) -> Option<Option<Day>> {
     }?;
     let today = issued.today.as_ref()?;
     let mut found = Vec::new();
-    let side = match arguments.side {
-        SideWord::Left => body::Side::Left,
-        SideWord::Right => body::Side::Right,
-    };
+    let side = body::Side::from(arguments.side);
     let arm = match ladder::whose(&record) {
         Whose::Known { person, .. } => Some(HangingArm::of(person, Kilograms::whole(0))),
         Whose::OfMass { .. } | Whose::Anybody(_) => None,
